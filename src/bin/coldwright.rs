@@ -1,0 +1,42 @@
+//! The calculations from a terminal.
+//!
+//! `coldwright batch` answers JSON lines from standard input; `coldwright catalogue` prints the JSON
+//! Schema of all inputs and answers.
+
+use std::io::{self, BufWriter};
+use std::process::ExitCode;
+
+use coldwright::terminal::{batch, catalogue};
+
+const USAGE: &str = "\
+coldwright batch      answer JSON lines from standard input, one line each:
+                      {\"calculation\": \"torque\", \"input\": {\"tube\": \"5/8\"}}
+coldwright catalogue  print the JSON Schema of all inputs and answers";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    let result = match words.as_slice() {
+        ["batch"] => batch(io::stdin().lock(), BufWriter::new(io::stdout().lock())),
+        ["catalogue"] => print_catalogue(),
+        _ => {
+            eprintln!("{USAGE}");
+            return ExitCode::from(2);
+        }
+    };
+    match result {
+        Ok(()) => ExitCode::SUCCESS,
+        // The reader went away, as `head` does: nothing is wrong.
+        Err(error) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("coldwright: {error}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn print_catalogue() -> io::Result<()> {
+    let mut output = BufWriter::new(io::stdout().lock());
+    serde_json::to_writer_pretty(&mut output, &catalogue())?;
+    io::Write::write_all(&mut output, b"\n")
+}

@@ -1,0 +1,90 @@
+//! The air around: what turns a gauge pressure into an absolute one.
+
+use serde::Serialize;
+
+use super::problem::{Field, Misfit, Problem};
+use super::reading::Reading;
+use super::working::Step;
+use crate::physics::atmosphere::standard_pressure;
+use crate::quantity::{AbsolutePressure, Altitude, Entry, STANDARD_ATMOSPHERE, choice};
+use crate::tables::SourceId;
+
+/// Pressure of the air and how it is known.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+pub struct Ambient {
+    /// Pressure of the air.
+    pub pressure: AbsolutePressure,
+    /// How it is known.
+    pub basis: AmbientBasis,
+}
+
+choice! {
+    /// How the pressure of the air is known.
+    AmbientBasis {
+        /// Read off a barometer at the place (not reduced to sea level).
+        Barometer = "barometer",
+        /// The standard atmosphere's at the altitude.
+        Altitude = "altitude",
+        /// Nothing was entered: the standard atmosphere at sea level is assumed.
+        AssumedSeaLevel = "assumed-sea-level",
+    }
+}
+
+/// Lowest and highest pressure of the air at places where people work: beyond 5 000 m, and above
+/// the highest ever recorded.
+const BAROMETER_RANGE: (f64, f64) = (50_000.0, 110_000.0);
+
+/// The air from the fields `altitude` and `barometer`, of which at most one may be filled.
+pub fn ambient(
+    reading: &mut Reading,
+    altitude: &Entry<Altitude>,
+    barometer: &Entry<AbsolutePressure>,
+) -> Option<Ambient> {
+    let altitude_given = reading.optional(Field::named("altitude"), altitude);
+    let barometer_given = reading.optional(Field::named("barometer"), barometer);
+    match (altitude_given, barometer_given) {
+        (Some(_), Some(_)) => {
+            let misfit = Misfit::Conflict {
+                with: Field::named("altitude"),
+            };
+            reading.problem(Problem::misfit(Field::named("barometer"), misfit));
+            None
+        }
+        (_, Some(pressure)) => {
+            let (low, high) = BAROMETER_RANGE;
+            if !(low..=high).contains(&pressure.in_pascals()) {
+                let limit = AbsolutePressure::pascals;
+                let field = Field::named("barometer");
+                reading.problem(Problem::outside(field, limit(low), limit(high)));
+                return None;
+            }
+            Some(Ambient {
+                pressure,
+                basis: AmbientBasis::Barometer,
+            })
+        }
+        (Some(altitude), None) => Some(Ambient {
+            pressure: standard_pressure(altitude),
+            basis: AmbientBasis::Altitude,
+        }),
+        (None, None) => {
+            let absent = matches!((altitude, barometer), (Entry::Absent, Entry::Absent));
+            absent.then_some(Ambient {
+                pressure: STANDARD_ATMOSPHERE,
+                basis: AmbientBasis::AssumedSeaLevel,
+            })
+        }
+    }
+}
+
+/// The step that finds the pressure of the air from an altitude.
+pub fn ambient_step(altitude: Altitude, pressure: AbsolutePressure) -> Step {
+    Step::of(
+        "step-standard-pressure",
+        "{p} = 101 325 Pa·(1 − 0.0065·{h} / 288.15 K)^5.2559",
+    )
+    .with("h", "figure-altitude", altitude)
+    .from(SourceId::Icao7488)
+    .gives("p", "figure-air-pressure", pressure)
+}

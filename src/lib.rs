@@ -1,0 +1,30 @@
+//! Coldwright's calculation core. Each room may use the rooms below it and none above.
+//!
+//! - [`web`]: the only room that knows JavaScript exists; the page's door (feature `page`).
+//! - `terminal`: the same door for JSON lines, and the catalogue (feature `terminal`).
+//! - [`calc`]: one file a calculation of the trade, an input to an answer or problems; the registry.
+//! - [`physics`]: laws with no trade in them.
+//! - [`tables`]: published tables as data, each row with its source; the bibliography.
+//! - [`quantity`]: typed quantities, SI inside; reads what people write, shows figures in a chosen unit.
+//!
+//! The core is pure: no clock, no storage, no randomness, no global state. The same input gives the
+//! same answer, to the last bit, in a terminal and in every browser; transcendental functions come
+//! from `libm` for that reason.
+#![forbid(unsafe_code)]
+#![deny(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    clippy::float_cmp
+)]
+#![warn(missing_docs)]
+
+pub mod calc;
+pub mod physics;
+pub mod quantity;
+pub mod tables;
+#[cfg(feature = "terminal")]
+pub mod terminal;
+#[cfg(feature = "page")]
+pub mod web;

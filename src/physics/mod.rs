@@ -1,0 +1,3 @@
+//! Laws with no trade in them.
+
+pub mod atmosphere;

@@ -1,0 +1,264 @@
+//! One field of an input, as it arrived: an SI number, text with a unit, or nothing yet.
+
+use core::fmt;
+use core::marker::PhantomData;
+
+use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
+
+use super::{Flaw, Quantity, checked, example, read};
+
+/// What can stand in a field of an input.
+pub trait Enter: Sized {
+    /// From a number, which is in SI.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    fn from_number(number: f64) -> Result<Self, Flaw>;
+
+    /// From a text; a number without a unit takes the unit `assume`, if given.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    fn from_text(text: &str, assume: Option<&str>) -> Result<Self, Flaw>;
+
+    /// From two limits; only bands have them.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    fn from_limits(_low: Self, _high: Self) -> Result<Self, Flaw> {
+        Err(wrong_type::<Self>())
+    }
+
+    /// From yes or no; only [`bool`] is.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    fn from_truth(_truth: bool) -> Result<Self, Flaw> {
+        Err(wrong_type::<Self>())
+    }
+
+    /// What would do, to show beside what did not.
+    fn example() -> String;
+
+    /// Name and JSON Schema of the field.
+    #[cfg(feature = "terminal")]
+    fn schema() -> (String, schemars::Schema);
+}
+
+fn wrong_type<T: Enter>() -> Flaw {
+    Flaw::WrongType {
+        example: T::example(),
+    }
+}
+
+impl<Q: Quantity> Enter for Q {
+    fn from_number(number: f64) -> Result<Self, Flaw> {
+        checked(Q::KIND, number).map(Q::from_si)
+    }
+
+    fn from_text(text: &str, assume: Option<&str>) -> Result<Self, Flaw> {
+        read(Q::KIND, text, assume).map(Q::from_si)
+    }
+
+    fn example() -> String {
+        example(Q::KIND).into()
+    }
+
+    #[cfg(feature = "terminal")]
+    fn schema() -> (String, schemars::Schema) {
+        super::schema::quantity_entry(Q::KIND)
+    }
+}
+
+impl Enter for bool {
+    fn from_number(_: f64) -> Result<Self, Flaw> {
+        Err(wrong_type::<Self>())
+    }
+
+    fn from_text(text: &str, _: Option<&str>) -> Result<Self, Flaw> {
+        match text {
+            "true" => Ok(true),
+            "false" => Ok(false),
+            _ => Err(Flaw::NotAChoice {
+                found: text.into(),
+                accepted: vec!["true", "false"],
+            }),
+        }
+    }
+
+    fn from_truth(truth: bool) -> Result<Self, Flaw> {
+        Ok(truth)
+    }
+
+    fn example() -> String {
+        "true".into()
+    }
+
+    #[cfg(feature = "terminal")]
+    fn schema() -> (String, schemars::Schema) {
+        super::schema::yes_or_no_entry()
+    }
+}
+
+/// A free text, never empty.
+impl Enter for String {
+    fn from_number(number: f64) -> Result<Self, Flaw> {
+        Ok(format!("{number}"))
+    }
+
+    fn from_text(text: &str, _: Option<&str>) -> Result<Self, Flaw> {
+        Ok(text.into())
+    }
+
+    fn example() -> String {
+        "140 psi".into()
+    }
+
+    #[cfg(feature = "terminal")]
+    fn schema() -> (String, schemars::Schema) {
+        super::schema::text_entry()
+    }
+}
+
+/// One field of an input.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub enum Entry<T> {
+    /// Nothing stands there.
+    #[default]
+    Absent,
+    /// Something that could be read.
+    Read(T),
+    /// Something that could not.
+    Flawed(Flaw),
+}
+
+impl<T> From<T> for Entry<T> {
+    fn from(read: T) -> Self {
+        Self::Read(read)
+    }
+}
+
+impl<T> Entry<T> {
+    fn from_result(result: Result<T, Flaw>) -> Self {
+        match result {
+            Ok(read) => Self::Read(read),
+            Err(flaw) => Self::Flawed(flaw),
+        }
+    }
+}
+
+impl<T: Enter> Entry<T> {
+    /// Reads a text as typed; blanks alone are nothing.
+    pub fn from_text(text: &str, assume: Option<&str>) -> Self {
+        match text.trim() {
+            "" => Self::Absent,
+            written => Self::from_result(T::from_text(written, assume)),
+        }
+    }
+}
+
+impl<'de, T: Enter> Deserialize<'de> for Entry<T> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(EntryVisitor(PhantomData))
+    }
+}
+
+struct EntryVisitor<T>(PhantomData<T>);
+
+impl<'de, T: Enter> Visitor<'de> for EntryVisitor<T> {
+    type Value = Entry<T>;
+
+    fn expecting(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        formatter.write_str("a number, a text or nothing")
+    }
+
+    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<Self::Value, E> {
+        Ok(Entry::from_result(T::from_number(number)))
+    }
+
+    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<Self::Value, E> {
+        self.visit_f64(number as f64)
+    }
+
+    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<Self::Value, E> {
+        self.visit_f64(number as f64)
+    }
+
+    fn visit_bool<E: serde::de::Error>(self, truth: bool) -> Result<Self::Value, E> {
+        Ok(Entry::from_result(T::from_truth(truth)))
+    }
+
+    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Self::Value, E> {
+        Ok(Entry::from_text(text, None))
+    }
+
+    fn visit_unit<E: serde::de::Error>(self) -> Result<Self::Value, E> {
+        Ok(Entry::Absent)
+    }
+
+    fn visit_none<E: serde::de::Error>(self) -> Result<Self::Value, E> {
+        Ok(Entry::Absent)
+    }
+
+    fn visit_some<D: Deserializer<'de>>(self, inner: D) -> Result<Self::Value, D::Error> {
+        inner.deserialize_any(self)
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut sequence: A) -> Result<Self::Value, A::Error> {
+        while sequence.next_element::<IgnoredAny>()?.is_some() {}
+        Ok(Entry::Flawed(wrong_type::<T>()))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Self::Value, A::Error> {
+        let mut text: Option<String> = None;
+        let mut assume: Option<String> = None;
+        let (mut low, mut high) = (Entry::Absent, Entry::Absent);
+        let mut foreign = false;
+        while let Some(key) = map.next_key::<String>()? {
+            match key.as_str() {
+                "text" => text = map.next_value()?,
+                "assume" => assume = map.next_value()?,
+                "low" => low = map.next_value_seed(Deeper(PhantomData))?,
+                "high" => high = map.next_value_seed(Deeper(PhantomData))?,
+                _ => {
+                    map.next_value::<IgnoredAny>()?;
+                    foreign = true;
+                }
+            }
+        }
+        Ok(match (text, low, high, foreign) {
+            (Some(text), Entry::Absent, Entry::Absent, false) => {
+                Entry::from_text(&text, assume.as_deref())
+            }
+            (None, Entry::Read(low), Entry::Read(high), false) => {
+                Entry::from_result(T::from_limits(low, high))
+            }
+            (None, Entry::Flawed(flaw), _, false) | (None, _, Entry::Flawed(flaw), false) => {
+                Entry::Flawed(flaw)
+            }
+            _ => Entry::Flawed(wrong_type::<T>()),
+        })
+    }
+}
+
+/// A limit inside a band: any entry but another object, so that depth stays bounded.
+struct Deeper<T>(PhantomData<T>);
+
+impl<'de, T: Enter> serde::de::DeserializeSeed<'de> for Deeper<T> {
+    type Value = Entry<T>;
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Entry<T>, D::Error> {
+        deserializer.deserialize_any(EntryVisitor(PhantomData))
+    }
+}
+
+#[cfg(feature = "terminal")]
+impl<T: Enter> schemars::JsonSchema for Entry<T> {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        T::schema().0.into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        T::schema().1
+    }
+}

@@ -1,0 +1,10 @@
+//! Published tables as data: kept as printed in their document, each with its source; conversion is
+//! code. Tables are not interpolated unless their source allows it.
+
+pub mod flare;
+mod sources;
+pub mod stress;
+pub mod torque;
+pub mod tube;
+
+pub use sources::{SOURCES, Source, SourceId, SourceKind, Standing};

@@ -1,0 +1,195 @@
+//! Refrigerants met on split systems: what they are made of and how they are handled. Their
+//! properties over temperature and pressure are laws: `physics::saturation`, `physics::vapour`.
+
+use super::flare::FlareClass;
+use super::refrigerant_rows::row;
+use super::refrigerant_sources::RefrigerantSource;
+use super::substances::{ClimateReport, Substance};
+use crate::quantity::choice;
+use crate::quantity::{Density, Ratio, TemperatureDifference};
+
+choice! {
+    /// A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
+    Refrigerant {
+        /// R-22.
+        R22 = "R-22",
+        /// R-32.
+        R32 = "R-32",
+        /// R-134a.
+        R134a = "R-134a",
+        /// R-290.
+        R290 = "R-290",
+        /// R-404A.
+        R404A = "R-404A",
+        /// R-407C.
+        R407C = "R-407C",
+        /// R-410A.
+        R410A = "R-410A",
+        /// R-448A.
+        R448A = "R-448A",
+        /// R-449A.
+        R449A = "R-449A",
+        /// R-452B.
+        R452B = "R-452B",
+        /// R-454B.
+        R454B = "R-454B",
+        /// R-507A.
+        R507A = "R-507A",
+        /// R-513A.
+        R513A = "R-513A",
+        /// R-600a.
+        R600a = "R-600a",
+        /// R-717.
+        R717 = "R-717",
+        /// R-744.
+        R744 = "R-744",
+        /// R-1234yf.
+        R1234yf = "R-1234yf",
+        /// R-1234ze(E).
+        R1234zeE = "R-1234ze(E)",
+    }
+}
+
+choice! {
+    /// Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
+    SafetyClass {
+        /// Lower toxicity, no flame propagation.
+        A1 = "A1",
+        /// Lower toxicity, burns slowly.
+        A2L = "A2L",
+        /// Lower toxicity, highly flammable.
+        A3 = "A3",
+        /// Higher toxicity, burns slowly.
+        B2L = "B2L",
+    }
+}
+
+choice! {
+    /// A family of compressor oils.
+    OilFamily {
+        /// Mineral oil.
+        Mineral = "mineral",
+        /// Alkylbenzene.
+        Alkylbenzene = "alkylbenzene",
+        /// Polyolester.
+        Polyolester = "polyolester",
+        /// Polyalkylene glycol.
+        PolyalkyleneGlycol = "polyalkylene-glycol",
+    }
+}
+
+/// A figure and where it comes from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sourced<T> {
+    /// The figure.
+    pub figure: T,
+    /// Its source.
+    pub source: RefrigerantSource,
+}
+
+/// A component of a blend and its part of the mass.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Component {
+    /// The pure substance.
+    pub substance: Substance,
+    /// Its part of the mass.
+    pub mass_fraction: Ratio,
+}
+
+/// How far bubble and dew data may be from the truth, besides the fit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SaturationUncertainty {
+    /// Of a saturation temperature.
+    pub temperature: TemperatureDifference,
+    /// Of a saturation pressure, relative.
+    pub pressure: Ratio,
+}
+
+impl Refrigerant {
+    /// What it is made of, by mass.
+    pub fn composition(self) -> Sourced<Vec<Component>> {
+        let components = row(self).components;
+        let source = if components.len() == 1 {
+            RefrigerantSource::PureSubstance
+        } else {
+            RefrigerantSource::LibraryComposition
+        };
+        let figure = components
+            .iter()
+            .map(|(substance, percent)| Component {
+                substance: *substance,
+                mass_fraction: Ratio::of_one(percent / 100.0),
+            })
+            .collect();
+        Sourced { figure, source }
+    }
+
+    /// Its safety class.
+    pub fn safety_class(self) -> Sourced<SafetyClass> {
+        Sourced { figure: row(self).safety, source: RefrigerantSource::Ashrae34 }
+    }
+
+    /// Lower flammability limit; `None` if it does not burn.
+    ///
+    /// Editions give R-454B 0.303 and 0.296 kg/m³; the smaller is kept, which allows less charge.
+    pub fn lower_flammability_limit(self) -> Option<Sourced<Density>> {
+        row(self).flammability.map(|(limit, source)| Sourced {
+            figure: Density::kilograms_per_cubic_metre(limit),
+            source,
+        })
+    }
+
+    /// Refrigerant concentration limit: the most that air in an occupied room may hold.
+    pub fn concentration_limit(self) -> Sourced<Density> {
+        let (grams, source) = row(self).concentration;
+        Sourced { figure: Density::kilograms_per_cubic_metre(grams / 1000.0), source }
+    }
+
+    /// Warming by a kilogram over 100 years, in kilograms of carbon dioxide: components by mass fraction.
+    ///
+    /// ```
+    /// use coldwright::tables::refrigerants::Refrigerant;
+    /// use coldwright::tables::substances::ClimateReport;
+    /// // R-410A, half R-32 and half R-125.
+    /// assert_eq!(Refrigerant::R410A.warming_potential(ClimateReport::Ar4).figure, 2087.5);
+    /// ```
+    pub fn warming_potential(self, report: ClimateReport) -> Sourced<f64> {
+        let mut total = 0.0;
+        let mut least_certain = RefrigerantSource::ClimateReports;
+        for (substance, percent) in row(self).components {
+            let (potential, source) = substance.warming_potential(report);
+            total += potential * percent / 100.0;
+            if source != RefrigerantSource::ClimateReports {
+                least_certain = source;
+            }
+        }
+        Sourced { figure: total, source: least_certain }
+    }
+
+    /// Oils that go with it; the equipment's own outranks them.
+    pub fn oils(self) -> Sourced<&'static [OilFamily]> {
+        Sourced { figure: row(self).oils, source: RefrigerantSource::TradePractice }
+    }
+
+    /// Whether it leaves the cylinder as liquid, so that its composition stays: zeotropic blends do.
+    pub fn charged_as_liquid(self) -> Sourced<bool> {
+        let azeotrope = matches!(self, Self::R507A | Self::R513A);
+        let figure = row(self).components.len() > 1 && !azeotrope;
+        Sourced { figure, source: RefrigerantSource::TradePractice }
+    }
+
+    /// Pressure class of flare joints for it; `None` where it is not run through flared copper tube.
+    pub fn flare_class(self) -> Option<Sourced<FlareClass>> {
+        row(self).flare.map(|figure| Sourced { figure, source: RefrigerantSource::FlareStandard })
+    }
+
+    /// How far its bubble and dew data may be from the truth.
+    pub fn saturation_uncertainty(self) -> Sourced<SaturationUncertainty> {
+        let (kelvins, percent, source) = row(self).uncertainty;
+        let figure = SaturationUncertainty {
+            temperature: TemperatureDifference::kelvins(kelvins),
+            pressure: Ratio::of_one(percent / 100.0),
+        };
+        Sourced { figure, source }
+    }
+}

@@ -1,0 +1,47 @@
+//! The JSON Schema of every input and answer.
+
+use schemars::generate::SchemaSettings;
+use serde_json::{Value, json};
+
+use crate::calc::{self, Problem};
+use crate::tables::Source;
+
+/// The catalogue: one JSON Schema document with the calculations by name and all types under `$defs`.
+pub fn catalogue() -> Value {
+    let mut generator = SchemaSettings::draft2020_12().into_generator();
+    let entries = calc::catalogue(&mut generator);
+    let problem = generator.subschema_for::<Problem>();
+    let source = generator.subschema_for::<Source>();
+    let calculations: serde_json::Map<String, Value> = entries
+        .into_iter()
+        .map(|entry| {
+            let members = json!({
+                "type": "object",
+                "properties": { "input": entry.input, "answer": entry.answer },
+                "required": ["input", "answer"],
+                "additionalProperties": false,
+            });
+            (entry.name.to_string(), members)
+        })
+        .collect();
+    let names: Vec<String> = calculations.keys().cloned().collect();
+    json!({
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "Catalogue",
+        "description": "Calculations by name. A line {\"calculation\": name, \"input\": {…}} gets {\"answer\": {…}} or {\"problems\": [{\"field\", \"code\", \"message\", …}]}. Numbers are in SI units, named in each schema as x-unit.",
+        "type": "object",
+        "properties": {
+            "calculations": {
+                "type": "object",
+                "properties": calculations,
+                "required": names,
+                "additionalProperties": false,
+            },
+            "problem": problem,
+            "source": source,
+        },
+        "required": ["calculations", "problem", "source"],
+        "additionalProperties": false,
+        "$defs": generator.definitions(),
+    })
+}

@@ -1,0 +1,9 @@
+//! The door for terminals: JSON lines in, JSON lines out; the catalogue; messages in English.
+
+mod batch;
+mod catalogue;
+mod messages;
+
+pub use batch::{LONGEST_LINE, answer_line, batch};
+pub use catalogue::catalogue;
+pub use messages::Messages;

@@ -1,0 +1,121 @@
+//! The page's door: converts, calls, converts. The only room that knows JavaScript exists.
+
+use serde::Serialize;
+use serde::de::{Deserialize, Deserializer};
+use serde_wasm_bindgen::Serializer;
+use wasm_bindgen::prelude::{JsCast, JsError, JsValue, wasm_bindgen};
+
+use crate::calc::{self, Door};
+use crate::quantity::{self, Notation, Precision, QuantityKind, System};
+use crate::tables::SOURCES;
+
+/// Says on the console where the core stopped, should it ever: after that the instance is dead.
+#[wasm_bindgen(start)]
+pub fn start() {
+    std::panic::set_hook(Box::new(|stop| {
+        web_sys::console::error_1(&JsValue::from_str(&stop.to_string()));
+    }));
+}
+
+/// Answers an input by a calculation's name: `{answer}` or `{problems}`.
+#[wasm_bindgen]
+pub fn calculate(name: &str, input: JsValue) -> Result<JsValue, JsError> {
+    let door = PageDoor {
+        input: input.clone(),
+    };
+    let input = serde_wasm_bindgen::Deserializer::from(input);
+    Ok(calc::answer(
+        name,
+        input,
+        door,
+        &Serializer::json_compatible(),
+    )?)
+}
+
+/// Shows an SI number of a quantity in a unit: `{number, unit}`, or nothing for a unit it does not have.
+#[wasm_bindgen]
+pub fn show(
+    quantity: &str,
+    si: f64,
+    unit: &str,
+    precision: &str,
+    decimal_mark: &str,
+) -> Result<JsValue, JsError> {
+    let shown = kind(quantity)
+        .zip(Precision::named(precision))
+        .and_then(|(kind, precision)| {
+            quantity::show(kind, si, unit, precision, notation(decimal_mark))
+        });
+    to_js(&shown)
+}
+
+/// Shows a band in a unit, its limits rounded into it: `{low, high, unit}`.
+#[wasm_bindgen(js_name = showBand)]
+pub fn show_band(
+    quantity: &str,
+    low: f64,
+    high: f64,
+    unit: &str,
+    decimal_mark: &str,
+) -> Result<JsValue, JsError> {
+    let shown = kind(quantity)
+        .and_then(|kind| quantity::show_band(kind, (low, high), unit, notation(decimal_mark)));
+    to_js(&shown)
+}
+
+/// The units of a quantity: `[{symbol, metric}]`, the usual metric one first.
+#[wasm_bindgen]
+pub fn units(quantity: &str) -> Result<JsValue, JsError> {
+    #[derive(Serialize)]
+    struct UnitChoice {
+        symbol: &'static str,
+        metric: bool,
+    }
+    let units = kind(quantity).map_or(&[] as &[_], QuantityKind::units);
+    let choices: Vec<UnitChoice> = units
+        .iter()
+        .map(|unit| UnitChoice {
+            symbol: unit.symbol,
+            metric: unit.system == System::Metric,
+        })
+        .collect();
+    to_js(&choices)
+}
+
+/// The whole bibliography.
+#[wasm_bindgen]
+pub fn bibliography() -> Result<JsValue, JsError> {
+    to_js(&SOURCES)
+}
+
+fn to_js(value: &impl Serialize) -> Result<JsValue, JsError> {
+    Ok(value.serialize(&Serializer::json_compatible())?)
+}
+
+fn kind(name: &str) -> Option<QuantityKind> {
+    QuantityKind::named(name)
+}
+
+fn notation(decimal_mark: &str) -> Notation {
+    Notation {
+        decimal_mark: decimal_mark.chars().next().unwrap_or('.'),
+    }
+}
+
+/// Reads an input and names the members it does not have: the format itself passes over them.
+struct PageDoor {
+    input: JsValue,
+}
+
+impl<'de> Door<'de> for PageDoor {
+    fn read<I: Deserialize<'de>, D: Deserializer<'de>>(self, input: D) -> Option<(I, Vec<String>)> {
+        let object: js_sys::Object = self.input.dyn_into().ok()?;
+        let known = calc::fields_of::<I>();
+        let names = js_sys::Object::keys(&object);
+        let names = names.iter().filter_map(|name| name.as_string());
+        let foreign = names
+            .filter(|name| !known.contains(&name.as_str()))
+            .collect();
+        I::deserialize(input).ok().map(|input| (input, foreign))
+    }
+}
