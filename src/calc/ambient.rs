@@ -31,9 +31,9 @@ choice! {
     }
 }
 
-/// Lowest and highest pressure of the air at places where people work: beyond 5 000 m, and above
+/// Lowest and highest pressure of the air at places where people work: at 9 000 m, and above
 /// the highest ever recorded.
-const BAROMETER_RANGE: (f64, f64) = (50_000.0, 110_000.0);
+const BAROMETER_RANGE: (f64, f64) = (30_000.0, 110_000.0);
 
 /// The air from the fields `altitude` and `barometer`, of which at most one may be filled.
 pub fn ambient(

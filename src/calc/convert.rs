@@ -249,21 +249,27 @@ const OFFERED_UNITS: usize = 9;
 fn answer(meanings: &[(QuantityKind, f64)], air: Ambient, input: &ConvertInput) -> ConvertAnswer {
     let mut readings: Vec<ConvertReading> = Vec::new();
     let mut working = Working::new();
+    let pressure = meanings
+        .iter()
+        .find(|(kind, _)| is_pressure(*kind))
+        .copied();
     for (kind, si) in meanings {
-        readings.push(one_reading(*kind, *si, false));
+        match pressure {
+            // A bare psi can be gauge or absolute; the trade means gauge, and one pressure is enough.
+            Some((first, _)) if is_pressure(*kind) && *kind != first => {}
+            _ => readings.push(one_reading(*kind, *si, false)),
+        }
     }
-    let pressure = meanings.first().filter(|(kind, _)| is_pressure(*kind));
     if let Some((kind, si)) = pressure {
-        let (others, step) = other_pressures(*kind, *si, air.pressure);
+        let (others, step) = other_pressures(kind, si, air.pressure);
         if let Entry::Read(altitude) = input.altitude {
             working.push(ambient_step(altitude, air.pressure));
         }
         working.extend(step);
-        // The other meanings of the text stay; the converted ones come right after the first.
-        let unread = |kind: &QuantityKind| meanings.iter().all(|(read, _)| read != kind);
-        let others = others.into_iter().filter(|(kind, _)| unread(kind));
-        for (place, (kind, si)) in others.enumerate() {
-            readings.insert(place + 1, one_reading(kind, si, true));
+        let absolute = |kind| kind == QuantityKind::AbsolutePressure;
+        for (place, (other, si)) in others.into_iter().enumerate() {
+            let by_ambient = absolute(kind) != absolute(other);
+            readings.insert(place + 1, one_reading(other, si, by_ambient));
         }
     }
     ConvertAnswer {

@@ -44,7 +44,11 @@ pub enum Argument {
 /// Why a law gives no number. Limits are in the SI unit of the argument.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(tag = "kind", rename_all = "kebab-case", rename_all_fields = "camelCase")]
+#[serde(
+    tag = "kind",
+    rename_all = "kebab-case",
+    rename_all_fields = "camelCase"
+)]
 pub enum Beyond {
     /// Not a number, or infinite.
     NotFinite {
@@ -103,18 +107,19 @@ pub enum Beyond {
 }
 
 /// `number`, if it is finite and within both limits.
-pub(super) fn within(
-    argument: Argument,
-    number: f64,
-    low: f64,
-    high: f64,
-) -> Result<f64, Beyond> {
+pub(super) fn within(argument: Argument, number: f64, low: f64, high: f64) -> Result<f64, Beyond> {
     if !number.is_finite() {
         Err(Beyond::NotFinite { argument })
     } else if number < low {
-        Err(Beyond::TooLow { argument, limit: low })
+        Err(Beyond::TooLow {
+            argument,
+            limit: low,
+        })
     } else if number > high {
-        Err(Beyond::TooHigh { argument, limit: high })
+        Err(Beyond::TooHigh {
+            argument,
+            limit: high,
+        })
     } else {
         Ok(number)
     }

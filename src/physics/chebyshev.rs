@@ -4,7 +4,9 @@
 ///
 /// Source: Clenshaw, Math. Tables Aids Comput. 9 (1955) 118.
 pub(super) fn sum(coefficients: &[f32], x: f64) -> f64 {
-    let Some((first, rest)) = coefficients.split_first() else { return 0.0 };
+    let Some((first, rest)) = coefficients.split_first() else {
+        return 0.0;
+    };
     let (mut nearer, mut farther) = (0.0, 0.0);
     for coefficient in rest.iter().rev() {
         let next = 2.0 * x * nearer + (f64::from(*coefficient) - farther);
@@ -36,13 +38,20 @@ mod tests {
 
     #[test]
     fn sums_agree_with_the_polynomials_written_out() {
-        let rows: [&[f32]; 3] = [&[1.5, -2.0, 0.25, 3.0], &[0.5, 1.0], &[-1.0, 0.0, 2.0, 0.125]];
+        let rows: [&[f32]; 3] = [
+            &[1.5, -2.0, 0.25, 3.0],
+            &[0.5, 1.0],
+            &[-1.0, 0.0, 2.0, 0.125],
+        ];
         for x in [-1.0, -0.3, 0.0, 0.7, 1.0] {
             for y in [-1.0, 0.2, 1.0] {
                 let mut plain = 0.0;
                 for (row, in_y) in rows.iter().zip(polynomials(y)) {
-                    let in_x: f64 =
-                        row.iter().zip(polynomials(x)).map(|(c, t)| f64::from(*c) * t).sum();
+                    let in_x: f64 = row
+                        .iter()
+                        .zip(polynomials(x))
+                        .map(|(c, t)| f64::from(*c) * t)
+                        .sum();
                     assert!((sum(row, x) - in_x).abs() < 1e-14);
                     plain += in_x * in_y;
                 }

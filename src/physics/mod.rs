@@ -1,3 +1,16 @@
 //! Laws with no trade in them.
 
 pub mod atmosphere;
+mod beyond;
+mod chebyshev;
+pub mod moist_air;
+pub mod nitrogen;
+pub mod pipe_flow;
+mod psychrometrics;
+mod root;
+pub mod saturation;
+pub mod vacuum_flow;
+pub mod vapour;
+pub mod water;
+
+pub use beyond::{Argument, Beyond};

@@ -3,7 +3,9 @@
 use super::beyond::{Argument, Beyond, within};
 use super::chebyshev;
 use crate::quantity::{AbsolutePressure, Density, Temperature};
-use crate::tables::fluids::nitrogen::{DEPARTURE, LARGEST_PRESSURE, TEMPERATURE};
+use crate::tables::fluids::nitrogen::{
+    DEPARTURE, LARGEST_PRESSURE, TEMPERATURE, TEMPERATURE_SCALE,
+};
 
 /// Specific gas constant, J/(kg K). Source: CODATA 2018 molar gas constant; molar mass of Span et al. (2000).
 const GAS_CONSTANT: f64 = 8.314_462_618 / 0.028_013_48;
@@ -19,10 +21,26 @@ const STEPS: usize = 24;
 /// # Errors
 /// [`Beyond`] on `Pressure` or `Temperature`.
 ///
+/// # Examples
+/// ```
+/// use coldwright::physics::nitrogen::compressibility;
+/// use coldwright::quantity::{AbsolutePressure, Temperature};
+/// let factor = compressibility(AbsolutePressure::pascals(1e6), Temperature::kelvins(300.0)).unwrap();
+/// assert!((factor - 0.998).abs() < 1e-3);
+/// ```
+///
 /// # References
 /// Span, Lemmon, Jacobsen, Wagner and Yokozeki, J. Phys. Chem. Ref. Data 29 (2000) 1361.
-pub fn compressibility(pressure: AbsolutePressure, temperature: Temperature) -> Result<f64, Beyond> {
-    let pressure = within(Argument::Pressure, pressure.in_pascals(), 0.0, LARGEST_PRESSURE)?;
+pub fn compressibility(
+    pressure: AbsolutePressure,
+    temperature: Temperature,
+) -> Result<f64, Beyond> {
+    let pressure = within(
+        Argument::Pressure,
+        pressure.in_pascals(),
+        0.0,
+        LARGEST_PRESSURE,
+    )?;
     let kelvins = valid_temperature(temperature)?;
     Ok(factor(pressure, kelvins))
 }
@@ -69,15 +87,30 @@ pub fn at_constant_density(
         found = (ideal * factor(found, kelvins)).min(LARGEST_PRESSURE);
     }
     // At the lid the product may still lie above it.
-    let found = within(Argument::Pressure, ideal * factor(found, kelvins), 0.0, LARGEST_PRESSURE)?;
+    let found = within(
+        Argument::Pressure,
+        ideal * factor(found, kelvins),
+        0.0,
+        LARGEST_PRESSURE,
+    )?;
     Ok(AbsolutePressure::pascals(found))
 }
 
 fn valid_temperature(temperature: Temperature) -> Result<f64, Beyond> {
-    within(Argument::Temperature, temperature.in_kelvins(), TEMPERATURE.low, TEMPERATURE.high)
+    within(
+        Argument::Temperature,
+        temperature.in_kelvins(),
+        TEMPERATURE.low,
+        TEMPERATURE.high,
+    )
 }
 
 fn factor(pressure: f64, kelvins: f64) -> f64 {
     let part = pressure / LARGEST_PRESSURE;
-    1.0 + part * chebyshev::surface(DEPARTURE, TEMPERATURE.scaled(kelvins), 2.0 * part - 1.0)
+    1.0 + part
+        * chebyshev::surface(
+            DEPARTURE,
+            TEMPERATURE_SCALE.scaled(kelvins),
+            2.0 * part - 1.0,
+        )
 }

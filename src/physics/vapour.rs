@@ -75,22 +75,46 @@ pub fn superheated(
 /// # Errors
 /// [`Beyond`] on `Pressure`, [`Beyond::Wet`] below the dew temperature, `TooHigh` on `Superheat`
 /// above 40 K.
+///
+/// # Examples
+/// ```
+/// use coldwright::physics::vapour;
+/// use coldwright::quantity::{AbsolutePressure, Temperature};
+/// use coldwright::tables::refrigerants::Refrigerant;
+/// // R-22 boils at 0 °C at 498.11 kPa (Moran and Shapiro, table A-7).
+/// let suction =
+///     vapour::at(Refrigerant::R22, AbsolutePressure::pascals(498_110.0), Temperature::celsius(7.0));
+/// assert!((suction.unwrap().superheat.in_kelvins() - 7.0).abs() < 0.05);
+/// ```
 pub fn at(
     refrigerant: Refrigerant,
     pressure: AbsolutePressure,
     temperature: Temperature,
 ) -> Result<Vapour, Beyond> {
-    let dew = into_range(refrigerant, saturation::temperature(refrigerant, Line::Dew, pressure)?);
+    let dew = into_range(
+        refrigerant,
+        saturation::temperature(refrigerant, Line::Dew, pressure)?,
+    );
     if !temperature.in_kelvins().is_finite() {
-        return Err(Beyond::NotFinite { argument: Argument::Temperature });
+        return Err(Beyond::NotFinite {
+            argument: Argument::Temperature,
+        });
     }
     let superheat = (temperature - dew).in_kelvins();
     if superheat < -SATURATED_WITHIN {
-        return Err(Beyond::Wet { dew_temperature: dew.in_kelvins() });
+        return Err(Beyond::Wet {
+            dew_temperature: dew.in_kelvins(),
+        });
     }
     let fluid = expansions(refrigerant);
     let at = scaled_theta(fluid, dew)?;
-    state(fluid, at, pressure, dew, TemperatureDifference::kelvins(superheat.max(0.0)))
+    state(
+        fluid,
+        at,
+        pressure,
+        dew,
+        TemperatureDifference::kelvins(superheat.max(0.0)),
+    )
 }
 
 fn state(
@@ -100,7 +124,12 @@ fn state(
     dew_temperature: Temperature,
     superheat: TemperatureDifference,
 ) -> Result<Vapour, Beyond> {
-    let kelvins = within(Argument::Superheat, superheat.in_kelvins(), 0.0, LARGEST_SUPERHEAT)?;
+    let kelvins = within(
+        Argument::Superheat,
+        superheat.in_kelvins(),
+        0.0,
+        LARGEST_SUPERHEAT,
+    )?;
     let part = stretched(fluid, dew_temperature.in_kelvins(), kelvins);
     let y = 2.0 * part - 1.0;
     let volume = 1.0 + part * chebyshev::surface(fluid.superheated_volume, scaled_theta, y);

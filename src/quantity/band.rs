@@ -116,12 +116,12 @@ fn around<Q: Quantity>(
     assume: Option<&str>,
 ) -> Result<Band<Q>, Flaw> {
     let unit = trailing_unit(tolerance);
-    let middle = Q::from_text(middle, unit.or(assume))?;
     if unit == Some("%") {
-        let part = super::Ratio::from_text(tolerance, None)?.in_one();
-        let spread = middle.si() * part;
+        let middle = Q::from_text(middle, assume)?;
+        let spread = middle.si() * super::Ratio::from_text(tolerance, None)?.in_one();
         return limits(middle.si() - spread, middle.si() + spread);
     }
+    let middle = Q::from_text(middle, unit.or(assume))?;
     let tolerance = Q::from_text(tolerance, assume)?;
     limits(middle.si() - tolerance.si(), middle.si() + tolerance.si())
 }

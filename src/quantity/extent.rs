@@ -54,7 +54,7 @@ linear!(Length);
 quantity! {
     /// Height above mean sea level, geopotential. Not a [`Length`]: it may be negative, and it is
     /// good for one thing, the pressure of the air.
-    Altitude: "m", metres, in_metres, range -500.0, 5000.0, units &[
+    Altitude: "m", metres, in_metres, range -500.0, 9000.0, units &[
         metric("m", &["metre", "meter", "metres", "meters"], 1.0, 10.0, 1.0),
         customary("ft", &["'", "foot", "feet"], METRE_PER_FOOT, 10.0, 1.0),
     ]

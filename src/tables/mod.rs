@@ -2,9 +2,15 @@
 //! code. Tables are not interpolated unless their source allows it.
 
 pub mod flare;
+pub(crate) mod fluids;
+mod refrigerant_rows;
+mod refrigerant_sources;
+pub mod refrigerants;
 mod sources;
 pub mod stress;
+pub mod substances;
 pub mod torque;
 pub mod tube;
 
+pub use refrigerant_sources::RefrigerantSource;
 pub use sources::{SOURCES, Source, SourceId, SourceKind, Standing};

@@ -122,7 +122,12 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
             uncertainty: MIXTURE,
         },
         Refrigerant::R449A => Row {
-            components: &[(S::R32, 24.3), (S::R125, 24.7), (S::R1234yf, 25.3), (S::R134a, 25.7)],
+            components: &[
+                (S::R32, 24.3),
+                (S::R125, 24.7),
+                (S::R1234yf, 25.3),
+                (S::R134a, 25.7),
+            ],
             safety: A1,
             flammability: None,
             concentration: (370.0, Ashrae34),

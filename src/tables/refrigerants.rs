@@ -126,7 +126,10 @@ impl Refrigerant {
 
     /// Its safety class.
     pub fn safety_class(self) -> Sourced<SafetyClass> {
-        Sourced { figure: row(self).safety, source: RefrigerantSource::Ashrae34 }
+        Sourced {
+            figure: row(self).safety,
+            source: RefrigerantSource::Ashrae34,
+        }
     }
 
     /// Lower flammability limit; `None` if it does not burn.
@@ -142,7 +145,10 @@ impl Refrigerant {
     /// Refrigerant concentration limit: the most that air in an occupied room may hold.
     pub fn concentration_limit(self) -> Sourced<Density> {
         let (grams, source) = row(self).concentration;
-        Sourced { figure: Density::kilograms_per_cubic_metre(grams / 1000.0), source }
+        Sourced {
+            figure: Density::kilograms_per_cubic_metre(grams / 1000.0),
+            source,
+        }
     }
 
     /// Warming by a kilogram over 100 years, in kilograms of carbon dioxide: components by mass fraction.
@@ -163,24 +169,36 @@ impl Refrigerant {
                 least_certain = source;
             }
         }
-        Sourced { figure: total, source: least_certain }
+        Sourced {
+            figure: total,
+            source: least_certain,
+        }
     }
 
     /// Oils that go with it; the equipment's own outranks them.
     pub fn oils(self) -> Sourced<&'static [OilFamily]> {
-        Sourced { figure: row(self).oils, source: RefrigerantSource::TradePractice }
+        Sourced {
+            figure: row(self).oils,
+            source: RefrigerantSource::TradePractice,
+        }
     }
 
     /// Whether it leaves the cylinder as liquid, so that its composition stays: zeotropic blends do.
     pub fn charged_as_liquid(self) -> Sourced<bool> {
         let azeotrope = matches!(self, Self::R507A | Self::R513A);
         let figure = row(self).components.len() > 1 && !azeotrope;
-        Sourced { figure, source: RefrigerantSource::TradePractice }
+        Sourced {
+            figure,
+            source: RefrigerantSource::TradePractice,
+        }
     }
 
     /// Pressure class of flare joints for it; `None` where it is not run through flared copper tube.
     pub fn flare_class(self) -> Option<Sourced<FlareClass>> {
-        row(self).flare.map(|figure| Sourced { figure, source: RefrigerantSource::FlareStandard })
+        row(self).flare.map(|figure| Sourced {
+            figure,
+            source: RefrigerantSource::FlareStandard,
+        })
     }
 
     /// How far its bubble and dew data may be from the truth.

@@ -23,3 +23,14 @@ problem-not-an-object = This must be an object with named fields.
 problem-unknown-calculation = No calculation has this name. There are: { $accepted }.
 problem-not-json = Not JSON from column { $at } on.
 problem-too-long = Longer than the { $most } bytes that are read.
+
+## The page as such.
+
+page-title = { $place } · Coldwright
+title-bench = Bench
+
+crash-title = Coldwright has stopped
+crash-text = Something went wrong that should not have. What you typed is kept and stands here and in the address.
+crash-reload = Open again
+crash-start-anew = Start with an empty page
+crash-same-place = Link to this place

@@ -27,23 +27,32 @@ mod r744;
 
 use super::refrigerants::Refrigerant;
 
-/// A closed range of a variable and how it maps to -1..1.
+/// A closed range.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Span {
+pub(crate) struct Range {
     pub low: f64,
     pub high: f64,
-    centre: f64,
-    scale: f64,
 }
 
-impl Span {
-    const fn new(low: f64, high: f64) -> Self {
-        Self { low, high, centre: 0.5 * (low + high), scale: 2.0 / (high - low) }
+/// How a variable maps to -1..1.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Scale {
+    centre: f64,
+    factor: f64,
+}
+
+impl Scale {
+    /// The low end becomes -1, the high end 1.
+    pub const fn over(low: f64, high: f64) -> Self {
+        Self {
+            centre: 0.5 * (low + high),
+            factor: 2.0 / (high - low),
+        }
     }
 
     /// -1 at the low end, 1 at the high end.
     pub const fn scaled(&self, number: f64) -> f64 {
-        (number - self.centre) * self.scale
+        (number - self.centre) * self.factor
     }
 }
 
@@ -55,14 +64,14 @@ pub(crate) struct Expansions {
     pub critical_pressure: f64,
     pub critical_density: f64,
     /// Temperatures that every expansion holds for, both ends included.
-    pub temperature: Span,
+    pub temperature: Range,
     /// theta over that range; the low end is the hot one.
-    pub theta: Span,
-    pub bubble_pressure: Span,
-    pub dew_pressure: Span,
+    pub theta: Scale,
+    pub bubble_pressure: Range,
+    pub dew_pressure: Range,
     pub log_pressure_ceiling: f64,
-    pub bubble_phi: Span,
-    pub dew_phi: Span,
+    pub bubble_phi: Scale,
+    pub dew_phi: Scale,
     /// Over theta.
     pub ln_bubble_pressure: &'static [f32],
     /// Over phi of the bubble line.

@@ -2,10 +2,16 @@
 //!
 //! Source: CoolProp 8.0.0; Span et al., J. Phys. Chem. Ref. Data 29 (2000).
 
-use super::Span;
+use super::{Range, Scale};
 
 /// Temperatures that the expansion holds for, K.
-pub(crate) const TEMPERATURE: Span = Span::new(233.15, 343.15);
+pub(crate) const TEMPERATURE: Range = Range {
+    low: 233.15,
+    high: 343.15,
+};
+
+/// How they map to -1..1.
+pub(crate) const TEMPERATURE_SCALE: Scale = Scale::over(TEMPERATURE.low, TEMPERATURE.high);
 
 /// Largest pressure that the expansion holds for, Pa.
 pub(crate) const LARGEST_PRESSURE: f64 = 7500000.0;

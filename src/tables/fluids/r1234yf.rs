@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Lemmon and Akasaka, Int. J. Thermophys. 43 (2022).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R1234YF: Expansions = Expansions {
     molar_mass: 0.1140416,
     critical_temperature: 367.84999999994756,
     critical_pressure: 3384373.6955661094,
     critical_density: 476.69388799956585,
-    temperature: Span::new(213.15, 364.84999999994756),
-    theta: Span::new(0.09030779681187025, 0.6484996957406765),
-    bubble_pressure: Span::new(21047.82526929786, 3186777.2714518206),
-    dew_pressure: Span::new(21047.82526929786, 3186777.2714518206),
+    temperature: Range {
+        low: 213.15,
+        high: 364.84999999994756,
+    },
+    theta: Scale::over(0.09030779681187025, 0.6484996957406765),
+    bubble_pressure: Range {
+        low: 21047.82526929786,
+        high: 3186777.2714518206,
+    },
+    dew_pressure: Range {
+        low: 21047.82526929786,
+        high: 3186777.2714518206,
+    },
     log_pressure_ceiling: 15.05467942374312,
-    bubble_phi: Span::new(0.28312315230547325, 2.2583460546586167),
-    dew_phi: Span::new(0.28312315230547325, 2.2583460546586167),
+    bubble_phi: Scale::over(0.28312315230547325, 2.2583460546586167),
+    dew_phi: Scale::over(0.28312315230547325, 2.2583460546586167),
     ln_bubble_pressure: &[
         13.252_802,
         -2.327_034_5,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Thol and Lemmon, Int. J. Thermophys. 37 (2016).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R1234ZEE: Expansions = Expansions {
     molar_mass: 0.1140415928,
     critical_temperature: 382.51300260465183,
     critical_pressure: 3634870.5210620845,
     critical_density: 489.2107573195901,
-    temperature: Span::new(213.15, 379.51300260465183),
-    theta: Span::new(0.08855998332438166, 0.6654051702325664),
-    bubble_pressure: Span::new(11165.73738868304, 3427721.796463951),
-    dew_pressure: Span::new(11165.73738868304, 3427721.796463951),
+    temperature: Range {
+        low: 213.15,
+        high: 379.51300260465183,
+    },
+    theta: Scale::over(0.08855998332438166, 0.6654051702325664),
+    bubble_pressure: Range {
+        low: 11165.73738868304,
+        high: 3427721.796463951,
+    },
+    dew_pressure: Range {
+        low: 11165.73738868304,
+        high: 3427721.796463951,
+    },
     log_pressure_ceiling: 15.126084048249895,
-    bubble_phi: Span::new(0.28049536371833883, 2.409456129812627),
-    dew_phi: Span::new(0.28049536371833883, 2.409456129812627),
+    bubble_phi: Scale::over(0.28049536371833883, 2.409456129812627),
+    dew_phi: Scale::over(0.28049536371833883, 2.409456129812627),
     ln_bubble_pressure: &[
         13.124_452,
         -2.628_423_7,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Tillner-Roth and Baehr, J. Phys. Chem. Ref. Data 23 (1994).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R134A: Expansions = Expansions {
     molar_mass: 0.102032,
     critical_temperature: 374.2119665849513,
     critical_pressure: 4059276.3737910665,
     critical_density: 511.9451132818318,
-    temperature: Span::new(213.15, 371.2119665849513),
-    theta: Span::new(0.08953684594470707, 0.6560510926432127),
-    bubble_pressure: Span::new(15906.385695083218, 3819972.028963308),
-    dew_pressure: Span::new(15906.385695083218, 3819972.028963308),
+    temperature: Range {
+        low: 213.15,
+        high: 371.2119665849513,
+    },
+    theta: Scale::over(0.08953684594470707, 0.6560510926432127),
+    bubble_pressure: Range {
+        low: 15906.385695083218,
+        high: 3819972.028963308,
+    },
+    dew_pressure: Range {
+        low: 15906.385695083218,
+        high: 3819972.028963308,
+    },
     log_pressure_ceiling: 15.236515282636129,
-    bubble_phi: Span::new(0.2841858975056527, 2.358397625297942),
-    dew_phi: Span::new(0.2841858975056527, 2.358397625297942),
+    bubble_phi: Scale::over(0.2841858975056527, 2.358397625297942),
+    dew_phi: Scale::over(0.2841858975056527, 2.358397625297942),
     ln_bubble_pressure: &[
         13.297_634,
         -2.527_225,

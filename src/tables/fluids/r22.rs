@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Kamei, Beyerlein and Jacobsen, Int. J. Thermophys. 16 (1995).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R22: Expansions = Expansions {
     molar_mass: 0.086468,
     critical_temperature: 369.2950000080274,
     critical_pressure: 4990000.000456738,
     critical_density: 523.842167023752,
-    temperature: Span::new(213.15, 366.2950000080274),
-    theta: Span::new(0.09013094271223954, 0.6502454578313498),
-    bubble_pressure: Span::new(37504.903951129054, 4714395.718735535),
-    dew_pressure: Span::new(37504.903951129054, 4714395.718735535),
+    temperature: Range {
+        low: 213.15,
+        high: 366.2950000080274,
+    },
+    theta: Scale::over(0.09013094271223954, 0.6502454578313498),
+    bubble_pressure: Range {
+        low: 37504.903951129054,
+        high: 4714395.718735535,
+    },
+    dew_pressure: Range {
+        low: 37504.903951129054,
+        high: 4714395.718735535,
+    },
     log_pressure_ceiling: 15.442946467819231,
-    bubble_phi: Span::new(0.27715548603409706, 2.2160143258518294),
-    dew_phi: Span::new(0.27715548603409706, 2.2160143258518294),
+    bubble_phi: Scale::over(0.27715548603409706, 2.2160143258518294),
+    dew_phi: Scale::over(0.27715548603409706, 2.2160143258518294),
     ln_bubble_pressure: &[
         13.707_574,
         -2.242_056,

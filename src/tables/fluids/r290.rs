@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Lemmon, McLinden and Wagner, J. Chem. Eng. Data 54 (2009).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R290: Expansions = Expansions {
     molar_mass: 0.04409562,
     critical_temperature: 369.8900089509634,
     critical_pressure: 4251165.328013042,
     critical_density: 220.47812749206838,
-    temperature: Span::new(213.15, 366.8900089509634),
-    theta: Span::new(0.09005842074632613, 0.6509589960840481),
-    bubble_pressure: Span::new(42693.184572520884, 4027009.28072916),
-    dew_pressure: Span::new(42693.184572520884, 4027009.28072916),
+    temperature: Range {
+        low: 213.15,
+        high: 366.8900089509634,
+    },
+    theta: Scale::over(0.09005842074632613, 0.6509589960840481),
+    bubble_pressure: Range {
+        low: 42693.184572520884,
+        high: 4027009.28072916,
+    },
+    dew_pressure: Range {
+        low: 42693.184572520884,
+        high: 4027009.28072916,
+    },
     log_pressure_ceiling: 15.282703698142665,
-    bubble_phi: Span::new(0.2723401433605893, 2.1496299968948236),
-    dew_phi: Span::new(0.2723401433605893, 2.1496299968948236),
+    bubble_phi: Scale::over(0.2723401433605893, 2.1496299968948236),
+    dew_phi: Scale::over(0.2723401433605893, 2.1496299968948236),
     ln_bubble_pressure: &[
         13.641_186,
         -2.113_290_8,

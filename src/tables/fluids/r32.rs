@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Tillner-Roth and Yokozeki, J. Phys. Chem. Ref. Data 26 (1997).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R32: Expansions = Expansions {
     molar_mass: 0.052024,
     critical_temperature: 351.25500044943203,
     critical_pressure: 5782645.093949692,
     critical_density: 423.99996998830204,
-    temperature: Span::new(213.15, 348.25500044943203),
-    theta: Span::new(0.09241646865520911, 0.6270373981098907),
-    bubble_pressure: Span::new(64955.13584122881, 5428751.573607192),
-    dew_pressure: Span::new(64955.13584122881, 5428751.573607192),
+    temperature: Range {
+        low: 213.15,
+        high: 348.25500044943203,
+    },
+    theta: Scale::over(0.09241646865520911, 0.6270373981098907),
+    bubble_pressure: Range {
+        low: 64955.13584122881,
+        high: 5428751.573607192,
+    },
+    dew_pressure: Range {
+        low: 64955.13584122881,
+        high: 5428751.573607192,
+    },
     log_pressure_ceiling: 15.590371764679496,
-    bubble_phi: Span::new(0.28836090578109713, 2.1234216896177167),
-    dew_phi: Span::new(0.28836090578109713, 2.1234216896177167),
+    bubble_phi: Scale::over(0.28836090578109713, 2.1234216896177167),
+    dew_phi: Scale::over(0.28836090578109713, 2.1234216896177167),
     ln_bubble_pressure: &[
         13.950_909,
         -2.074_979,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Lemmon, Int. J. Thermophys. 24 (2003), pseudo-pure.
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R404A: Expansions = Expansions {
     molar_mass: 0.0976038,
     critical_temperature: 345.27,
     critical_pressure: 3734800.0,
     critical_density: 482.16277199999996,
-    temperature: Span::new(213.15, 342.27),
-    theta: Span::new(0.09321401290913321, 0.618592799023366),
-    bubble_pressure: Span::new(49773.869930803405, 3506113.0154377334),
-    dew_pressure: Span::new(47457.40810541104, 3496277.0588174267),
+    temperature: Range {
+        low: 213.15,
+        high: 342.27,
+    },
+    theta: Scale::over(0.09321401290913321, 0.618592799023366),
+    bubble_pressure: Range {
+        low: 49773.869930803405,
+        high: 3506113.0154377334,
+    },
+    dew_pressure: Range {
+        low: 47457.40810541104,
+        high: 3496277.0588174267,
+    },
     log_pressure_ceiling: 15.153204827591907,
-    bubble_phi: Span::new(0.28842026416814925, 2.0827768489368097),
-    dew_phi: Span::new(0.29325000382039224, 2.094186455711272),
+    bubble_phi: Scale::over(0.28842026416814925, 2.0827768489368097),
+    dew_phi: Scale::over(0.29325000382039224, 2.094186455711272),
     ln_bubble_pressure: &[
         13.568_054,
         -1.997_826_8,

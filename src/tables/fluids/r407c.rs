@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Lemmon, Int. J. Thermophys. 24 (2003), pseudo-pure.
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R407C: Expansions = Expansions {
     molar_mass: 0.08620359999999999,
     critical_temperature: 359.345,
     critical_pressure: 4631700.0,
     critical_density: 453.43094,
-    temperature: Span::new(213.15, 351.15),
-    theta: Span::new(0.15101450928470012, 0.637838098848639),
-    bubble_pressure: Span::new(42976.311268825135, 4015251.5095453123),
-    dew_pressure: Span::new(27687.95636642246, 3806458.5814444926),
+    temperature: Range {
+        low: 213.15,
+        high: 351.15,
+    },
+    theta: Scale::over(0.15101450928470012, 0.637838098848639),
+    bubble_pressure: Range {
+        low: 42976.311268825135,
+        high: 4015251.5095453123,
+    },
+    dew_pressure: Range {
+        low: 27687.95636642246,
+        high: 3806458.5814444926,
+    },
     log_pressure_ceiling: 15.368434529298128,
-    bubble_phi: Span::new(0.403514539292015, 2.1679553010034556),
-    dew_phi: Span::new(0.4649996996090888, 2.2670866149942963),
+    bubble_phi: Scale::over(0.403514539292015, 2.1679553010034556),
+    dew_phi: Scale::over(0.4649996996090888, 2.2670866149942963),
     ln_bubble_pressure: &[
         13.563_845,
         -2.137_124_3,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Lemmon, Int. J. Thermophys. 24 (2003), pseudo-pure.
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R410A: Expansions = Expansions {
     molar_mass: 0.07258540000000001,
     critical_temperature: 344.494,
     critical_pressure: 4901200.0,
     critical_density: 459.0300696,
-    temperature: Span::new(213.15, 341.494),
-    theta: Span::new(0.09331893982407954, 0.6174677620340192),
-    bubble_pressure: Span::new(64237.929194092256, 4599594.771042955),
-    dew_pressure: Span::new(63962.94619485055, 4595586.081664326),
+    temperature: Range {
+        low: 213.15,
+        high: 341.494,
+    },
+    theta: Scale::over(0.09331893982407954, 0.6174677620340192),
+    bubble_pressure: Range {
+        low: 64237.929194092256,
+        high: 4599594.771042955,
+    },
+    dew_pressure: Range {
+        low: 63962.94619485055,
+        high: 4595586.081664326,
+    },
     log_pressure_ceiling: 15.424990631057428,
-    bubble_phi: Span::new(0.2889841980629288, 2.086777783669285),
-    dew_phi: Span::new(0.29048885989441364, 2.0878054033090443),
+    bubble_phi: Scale::over(0.2889841980629288, 2.086777783669285),
+    dew_phi: Scale::over(0.29048885989441364, 2.0878054033090443),
     ln_bubble_pressure: &[
         13.831_605,
         -2.007_428_6,

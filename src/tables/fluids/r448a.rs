@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; mixture model, Bell (2022, 2023, 2025), Lemmon and Jacobsen (2004).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R448A: Expansions = Expansions {
     molar_mass: 0.0862834458629925,
     critical_temperature: 355.94090315929117,
     critical_pressure: 4605180.921074508,
     critical_density: 483.3363773469721,
-    temperature: Span::new(213.15, 352.94090315929117),
-    theta: Span::new(0.09180612953773065, 0.6333755890933627),
-    bubble_pressure: Span::new(49267.9826834475, 4398225.885641076),
-    dew_pressure: Span::new(33378.31418767783, 4232796.335310013),
+    temperature: Range {
+        low: 213.15,
+        high: 352.94090315929117,
+    },
+    theta: Scale::over(0.09180612953773065, 0.6333755890933627),
+    bubble_pressure: Range {
+        low: 49267.9826834475,
+        high: 4398225.885641076,
+    },
+    dew_pressure: Range {
+        low: 33378.31418767783,
+        high: 4232796.335310013,
+    },
     log_pressure_ceiling: 15.362692514863854,
-    bubble_phi: Span::new(0.256867096169082, 2.1348683341787638),
-    dew_phi: Span::new(0.322984690157358, 2.2241921730344965),
+    bubble_phi: Scale::over(0.256867096169082, 2.1348683341787638),
+    dew_phi: Scale::over(0.322984690157358, 2.2241921730344965),
     ln_bubble_pressure: &[
         13.737_849,
         -2.097_743_3,

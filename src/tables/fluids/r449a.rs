@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; mixture model, Bell (2022, 2023, 2025), Lemmon and Jacobsen (2004).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R449A: Expansions = Expansions {
     molar_mass: 0.08721289947279189,
     critical_temperature: 355.63530092292876,
     critical_pressure: 4516517.7319519725,
     critical_density: 468.2486836918304,
-    temperature: Span::new(213.15, 352.63530092292876),
-    theta: Span::new(0.09184556619342073, 0.6329692326739411),
-    bubble_pressure: Span::new(48503.545120488685, 4317296.105343048),
-    dew_pressure: Span::new(33803.02305173365, 4162317.0452111852),
+    temperature: Range {
+        low: 213.15,
+        high: 352.63530092292876,
+    },
+    theta: Scale::over(0.09184556619342073, 0.6329692326739411),
+    bubble_pressure: Range {
+        low: 48503.545120488685,
+        high: 4317296.105343048,
+    },
+    dew_pressure: Range {
+        low: 33803.02305173365,
+        high: 4162317.0452111852,
+    },
     log_pressure_ceiling: 15.343251841602626,
-    bubble_phi: Span::new(0.2551704898326499, 2.133977430077594),
-    dew_phi: Span::new(0.31885636640997633, 2.2169678222136144),
+    bubble_phi: Scale::over(0.2551704898326499, 2.133977430077594),
+    dew_phi: Scale::over(0.31885636640997633, 2.2169678222136144),
     ln_bubble_pressure: &[
         13.719_903,
         -2.096_491_3,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; mixture model, Bell (2022, 2023, 2025), Lemmon and Jacobsen (2004).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R452B: Expansions = Expansions {
     molar_mass: 0.06352525637031475,
     critical_temperature: 350.3198153976281,
     critical_pressure: 5246318.136989432,
     critical_density: 440.1776820935283,
-    temperature: Span::new(213.15, 347.3198153976281),
-    theta: Span::new(0.09253974015430243, 0.6257443333894281),
-    bubble_pressure: Span::new(62551.30225880403, 4950034.223603371),
-    dew_pressure: Span::new(59389.46301047762, 4895685.764519309),
+    temperature: Range {
+        low: 213.15,
+        high: 347.3198153976281,
+    },
+    theta: Scale::over(0.09253974015430243, 0.6257443333894281),
+    bubble_pressure: Range {
+        low: 62551.30225880403,
+        high: 4950034.223603371,
+    },
+    dew_pressure: Range {
+        low: 59389.46301047762,
+        high: 4895685.764519309,
+    },
     log_pressure_ceiling: 15.49303708129674,
-    bubble_phi: Span::new(0.2795210777678489, 2.109335143151303),
-    dew_phi: Span::new(0.2986170830104542, 2.1215949146992084),
+    bubble_phi: Scale::over(0.2795210777678489, 2.109335143151303),
+    dew_phi: Scale::over(0.2986170830104542, 2.1215949146992084),
     ln_bubble_pressure: &[
         13.880_602,
         -2.049_005,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; mixture model, Bell (2022, 2023, 2025), Lemmon and Jacobsen (2004).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R454B: Expansions = Expansions {
     molar_mass: 0.06261363463885049,
     critical_temperature: 351.43021349353813,
     critical_pressure: 5304109.366177979,
     critical_density: 441.71775411215464,
-    temperature: Span::new(213.15, 348.43021349353813),
-    theta: Span::new(0.09239342768011896, 0.6272786013837072),
-    bubble_pressure: Span::new(62136.95383212767, 5008199.061117303),
-    dew_pressure: Span::new(58215.129336430706, 4944342.876824391),
+    temperature: Range {
+        low: 213.15,
+        high: 348.43021349353813,
+    },
+    theta: Scale::over(0.09239342768011896, 0.6272786013837072),
+    bubble_pressure: Range {
+        low: 62136.95383212767,
+        high: 5008199.061117303,
+    },
+    dew_pressure: Range {
+        low: 58215.129336430706,
+        high: 4944342.876824391,
+    },
     log_pressure_ceiling: 15.503992430201238,
-    bubble_phi: Span::new(0.2782184224731757, 2.113503316652936),
-    dew_phi: Span::new(0.30039607583626704, 2.128871033207449),
+    bubble_phi: Scale::over(0.2782184224731757, 2.113503316652936),
+    dew_phi: Scale::over(0.30039607583626704, 2.128871033207449),
     ln_bubble_pressure: &[
         13.888_028,
         -2.056_517_8,

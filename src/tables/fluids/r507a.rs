@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Lemmon, Int. J. Thermophys. 24 (2003), pseudo-pure.
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R507A: Expansions = Expansions {
     molar_mass: 0.09885920000000001,
     critical_temperature: 343.765,
     critical_pressure: 3704900.0,
     critical_density: 490.7400000000001,
-    temperature: Span::new(213.15, 340.765),
-    theta: Span::new(0.09341783511430556, 0.6164043553266249),
-    bubble_pressure: Span::new(51053.57987585335, 3474157.945752181),
-    dew_pressure: Span::new(51049.90587478699, 3473074.1469929367),
+    temperature: Range {
+        low: 213.15,
+        high: 340.765,
+    },
+    theta: Scale::over(0.09341783511430556, 0.6164043553266249),
+    bubble_pressure: Range {
+        low: 51053.57987585335,
+        high: 3474157.945752181,
+    },
+    dew_pressure: Range {
+        low: 51049.90587478699,
+        high: 3473074.1469929367,
+    },
     log_pressure_ceiling: 15.145166825794766,
-    bubble_phi: Span::new(0.29035174521016194, 2.0747375447912204),
-    dew_phi: Span::new(0.29088854350899984, 2.074754888170753),
+    bubble_phi: Scale::over(0.29035174521016194, 2.0747375447912204),
+    dew_phi: Scale::over(0.29088854350899984, 2.074754888170753),
     ln_bubble_pressure: &[
         13.568_538,
         -1.982_816_7,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; mixture model, Bell (2022, 2023, 2025), Lemmon and Jacobsen (2004).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R513A: Expansions = Expansions {
     molar_mass: 0.10842622035841373,
     critical_temperature: 368.5606761258613,
     critical_pressure: 3655093.999046059,
     critical_density: 483.6228377131736,
-    temperature: Span::new(213.15, 365.5606761258613),
-    theta: Span::new(0.09022068691689951, 0.6493605891119723),
-    bubble_pressure: Span::new(20328.065762320915, 3441332.1583625176),
-    dew_pressure: Span::new(19979.93663398891, 3440542.8448235807),
+    temperature: Range {
+        low: 213.15,
+        high: 365.5606761258613,
+    },
+    theta: Scale::over(0.09022068691689951, 0.6493605891119723),
+    bubble_pressure: Range {
+        low: 20328.065762320915,
+        high: 3441332.1583625176,
+    },
+    dew_pressure: Range {
+        low: 19979.93663398891,
+        high: 3440542.8448235807,
+    },
     log_pressure_ceiling: 15.131632368768573,
-    bubble_phi: Span::new(0.28330753439512685, 2.2829530456653635),
-    dew_phi: Span::new(0.2837120867021789, 2.2867331475366957),
+    bubble_phi: Scale::over(0.28330753439512685, 2.2829530456653635),
+    dew_phi: Scale::over(0.2837120867021789, 2.2867331475366957),
     ln_bubble_pressure: &[
         13.295_221,
         -2.376_980_8,

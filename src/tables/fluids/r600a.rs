@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Buecker and Wagner, J. Phys. Chem. Ref. Data 35 (2006).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R600A: Expansions = Expansions {
     molar_mass: 0.0581222,
     critical_temperature: 407.8100000000046,
     critical_pressure: 3629000.0166496336,
     critical_density: 225.49999999986377,
-    temperature: Span::new(213.15, 404.8100000000046),
-    theta: Span::new(0.08576926568172666, 0.6908908229429971),
-    bubble_pressure: Span::new(9268.35822131518, 3451925.8511121795),
-    dew_pressure: Span::new(9268.35822131518, 3451925.8511121795),
+    temperature: Range {
+        low: 213.15,
+        high: 404.8100000000046,
+    },
+    theta: Scale::over(0.08576926568172666, 0.6908908229429971),
+    bubble_pressure: Range {
+        low: 9268.35822131518,
+        high: 3451925.8511121795,
+    },
+    dew_pressure: Range {
+        low: 9268.35822131518,
+        high: 3451925.8511121795,
+    },
     log_pressure_ceiling: 15.124467690783147,
-    bubble_phi: Span::new(0.26462206976645114, 2.4474693367972407),
-    dew_phi: Span::new(0.26462206976645114, 2.4474693367972407),
+    bubble_phi: Scale::over(0.26462206976645114, 2.4474693367972407),
+    dew_phi: Scale::over(0.26462206976645114, 2.4474693367972407),
     ln_bubble_pressure: &[
         13.106_67,
         -2.691_118_2,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Gao, Wu, Bell, Harvey and Lemmon, J. Phys. Chem. Ref. Data 52 (2023).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R717: Expansions = Expansions {
     molar_mass: 0.01703052,
     critical_temperature: 405.55999997326353,
     critical_pressure: 11363391.157414673,
     critical_density: 233.24999599843926,
-    temperature: Span::new(213.15, 402.55999997326353),
-    theta: Span::new(0.0860068555958336, 0.688789094836917),
-    bubble_pressure: Span::new(21838.093464125526, 10775216.940871902),
-    dew_pressure: Span::new(21838.093464125526, 10775216.940871902),
+    temperature: Range {
+        low: 213.15,
+        high: 402.55999997326353,
+    },
+    theta: Scale::over(0.0860068555958336, 0.688789094836917),
+    bubble_pressure: Range {
+        low: 21838.093464125526,
+        high: 10775216.940871902,
+    },
+    dew_pressure: Range {
+        low: 21838.093464125526,
+        high: 10775216.940871902,
+    },
     log_pressure_ceiling: 16.265907444087883,
-    bubble_phi: Span::new(0.27045908491464415, 2.5048944715572694),
-    dew_phi: Span::new(0.27045908491464415, 2.5048944715572694),
+    bubble_phi: Scale::over(0.27045908491464415, 2.5048944715572694),
+    dew_phi: Scale::over(0.27045908491464415, 2.5048944715572694),
     ln_bubble_pressure: &[
         14.147_387,
         -2.823_426_2,

@@ -2,20 +2,29 @@
 //!
 //! Source: CoolProp 8.0.0; Span and Wagner, J. Phys. Chem. Ref. Data 25 (1996).
 
-use super::{Expansions, Span};
+use super::{Expansions, Range, Scale};
 
 pub(super) static R744: Expansions = Expansions {
     molar_mass: 0.0440098,
     critical_temperature: 304.1282000029807,
     critical_pressure: 7377298.373446752,
     critical_density: 467.59996991047996,
-    temperature: Span::new(217.15, 301.1282000029807),
-    theta: Span::new(0.09931898705563205, 0.5347820997516366),
-    bubble_pressure: Span::new(530648.4880250647, 6888387.819834966),
-    dew_pressure: Span::new(530648.4880250647, 6888387.819834966),
+    temperature: Range {
+        low: 217.15,
+        high: 301.1282000029807,
+    },
+    theta: Scale::over(0.09931898705563205, 0.5347820997516366),
+    bubble_pressure: Range {
+        low: 530648.4880250647,
+        high: 6888387.819834966,
+    },
+    dew_pressure: Range {
+        low: 530648.4880250647,
+        high: 6888387.819834966,
+    },
     log_pressure_ceiling: 15.833918055496484,
-    bubble_phi: Span::new(0.29760784314114586, 1.6285155681168855),
-    dew_phi: Span::new(0.29760784314114586, 1.6285155681168855),
+    bubble_phi: Scale::over(0.29760784314114586, 1.6285155681168855),
+    dew_phi: Scale::over(0.29760784314114586, 1.6285155681168855),
     ln_bubble_pressure: &[
         14.778_464,
         -1.235_280_8,

@@ -1,0 +1,262 @@
+//! Rules about the source itself: who may import whom, what must not be called, which messages exist.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use coldwright::terminal::Messages;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).into()
+}
+
+fn rust_files(folder: &Path) -> Vec<PathBuf> {
+    let mut files = Vec::new();
+    for entry in fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            files.extend(rust_files(&path));
+        } else if path.extension().is_some_and(|extension| extension == "rs") {
+            files.push(path);
+        }
+    }
+    files
+}
+
+/// Source without its comments, and the room it is in.
+fn sources() -> Vec<(String, String, PathBuf)> {
+    let source = root().join("src");
+    let files = rust_files(&source);
+    assert!(files.len() > 30, "the source was found");
+    let code = |path: &Path| {
+        let text = fs::read_to_string(path).unwrap();
+        let lines = text
+            .lines()
+            .filter(|line| !line.trim_start().starts_with("//"));
+        lines.collect::<Vec<_>>().join("\n")
+    };
+    let room = |path: &Path| {
+        let inside = path.strip_prefix(&source).unwrap();
+        inside
+            .components()
+            .next()
+            .unwrap()
+            .as_os_str()
+            .to_string_lossy()
+            .into_owned()
+    };
+    files
+        .into_iter()
+        .map(|path| (room(&path), code(&path), path))
+        .collect()
+}
+
+/// Rooms a room may import, besides itself.
+const MAY_IMPORT: &[(&str, &[&str])] = &[
+    ("quantity", &[]),
+    ("tables", &["quantity"]),
+    ("physics", &["quantity", "tables"]),
+    ("calc", &["quantity", "tables", "physics"]),
+    ("terminal", &["quantity", "tables", "physics", "calc"]),
+    ("web", &["quantity", "tables", "physics", "calc"]),
+];
+
+#[test]
+fn rooms_import_only_what_lies_below() {
+    for (room, code, path) in sources() {
+        let Some((_, allowed)) = MAY_IMPORT.iter().find(|(name, _)| *name == room) else {
+            continue;
+        };
+        for (other, _) in MAY_IMPORT.iter().filter(|(other, _)| *other != room) {
+            let imported = code.contains(&format!("crate::{other}"));
+            assert!(
+                !imported || allowed.contains(other),
+                "{} imports {other}",
+                path.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn only_the_web_room_knows_javascript() {
+    for (room, code, path) in sources().into_iter().filter(|(room, ..)| room != "web") {
+        for name in ["wasm_bindgen", "js_sys", "web_sys", "JsValue"] {
+            assert!(
+                !code.contains(name),
+                "{room}: {} names {name}",
+                path.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn transcendental_functions_come_from_libm() {
+    let own = [
+        "exp", "exp2", "exp_m1", "ln", "ln_1p", "log", "log2", "log10", "powf", "powi", "sin",
+        "cos", "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh", "tanh", "cbrt", "hypot",
+    ];
+    for (_, code, path) in sources() {
+        for name in own {
+            assert!(
+                !code.contains(&format!(".{name}(")),
+                "{}: .{name}( differs between machines",
+                path.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn the_core_is_pure() {
+    for (room, code, path) in sources()
+        .into_iter()
+        .filter(|(room, ..)| room != "terminal" && room != "bin" && room != "web")
+    {
+        for name in [
+            "std::time",
+            "std::fs",
+            "std::env",
+            "std::io",
+            "static mut",
+            "thread_local",
+            "println!",
+            "dbg!",
+            "todo!",
+            "unimplemented!",
+        ] {
+            assert!(
+                !code.contains(name),
+                "{room}: {} uses {name}",
+                path.display()
+            );
+        }
+    }
+}
+
+#[test]
+fn files_have_one_subject() {
+    for (_, _, path) in sources() {
+        let lines = fs::read_to_string(&path).unwrap().lines().count();
+        assert!(
+            lines <= LONGEST_FILE,
+            "{} has {lines} lines",
+            path.display()
+        );
+    }
+}
+
+/// Lines; a file that needs more has more than one subject.
+const LONGEST_FILE: usize = 450;
+
+/// Message ids that stand as literals in the source: what answers and problems name.
+fn named_ids(prefix: &str) -> BTreeSet<String> {
+    let mut ids = BTreeSet::new();
+    for (_, code, _) in sources() {
+        for (at, _) in code.match_indices(&format!("\"{prefix}")) {
+            let rest = &code[at + 1..];
+            let id = &rest[..rest.find('"').unwrap()];
+            // A bare prefix is a format string's beginning.
+            if id.len() > prefix.len() && !id.contains('{') {
+                ids.insert(id.to_string());
+            }
+        }
+    }
+    ids
+}
+
+#[test]
+fn every_id_that_the_core_names_has_a_message() {
+    let messages = Messages::english();
+    let mut wanted = BTreeSet::new();
+    for prefix in ["step-", "figure-", "notice-"] {
+        let named = named_ids(prefix);
+        assert!(
+            prefix == "notice-" || named.len() > 5,
+            "{prefix} ids were found"
+        );
+        wanted.extend(named);
+    }
+    wanted.extend(
+        coldwright::quantity::QuantityKind::ALL
+            .iter()
+            .map(|(name, _)| format!("quantity-{name}")),
+    );
+    for choices in choices() {
+        wanted.extend(choices.iter().map(|word| format!("choice-{word}")));
+    }
+    let catalogue = coldwright::terminal::catalogue();
+    for code in codes(&catalogue) {
+        wanted.insert(format!("problem-{code}"));
+    }
+    for kind in [
+        "standard",
+        "handbook",
+        "public-agency",
+        "reference-library",
+        "common-practice",
+    ] {
+        wanted.insert(format!("source-kind-{kind}"));
+    }
+    for standing in ["read", "second-hand", "from-memory", "derived", "no-source"] {
+        wanted.insert(format!("standing-{standing}"));
+    }
+    for name in coldwright::calc::NAMES {
+        wanted.extend(
+            fields(&catalogue, name)
+                .into_iter()
+                .map(|field| format!("field-{field}")),
+        );
+    }
+    let missing: Vec<_> = wanted.iter().filter(|id| !messages.has(id)).collect();
+    assert!(missing.is_empty(), "no message for {missing:?}");
+}
+
+fn choices() -> Vec<&'static [&'static str]> {
+    use coldwright::calc::{AmbientBasis, flare, torque};
+    use coldwright::tables::{flare as flare_table, torque as torque_table, tube};
+    vec![
+        AmbientBasis::WORDS,
+        flare::ConeAdvice::WORDS,
+        flare::FlareNotice::WORDS,
+        torque::TorqueAssumption::WORDS,
+        torque::TorqueBasis::WORDS,
+        flare_table::FlareClass::WORDS,
+        flare_table::FlaringTool::WORDS,
+        torque_table::TorqueFamily::WORDS,
+        tube::TubeSeries::WORDS,
+    ]
+}
+
+/// Every problem code in the catalogue.
+fn codes(catalogue: &serde_json::Value) -> Vec<String> {
+    let mut codes = Vec::new();
+    for name in ["Flaw", "Misfit"] {
+        let variants = catalogue.pointer(&format!("/$defs/{name}/oneOf")).unwrap();
+        for variant in variants.as_array().unwrap() {
+            codes.push(
+                variant["properties"]["code"]["const"]
+                    .as_str()
+                    .unwrap()
+                    .to_string(),
+            );
+        }
+    }
+    assert!(codes.len() > 15, "codes were found");
+    codes
+}
+
+fn fields(catalogue: &serde_json::Value, name: &str) -> Vec<String> {
+    let at = format!("/properties/calculations/properties/{name}/properties/input/$ref");
+    let reference = catalogue.pointer(&at).unwrap().as_str().unwrap();
+    let schema = catalogue
+        .pointer(reference.trim_start_matches('#'))
+        .unwrap();
+    schema["properties"]
+        .as_object()
+        .unwrap()
+        .keys()
+        .cloned()
+        .collect()
+}

@@ -1,0 +1,107 @@
+// Builds the page into ../dist: `node build.mjs [--watch | --retire-worker] [--out DIRECTORY]`.
+// Addresses are relative everywhere, so that the page works under any path.
+import { createHash } from "node:crypto";
+import { watch } from "node:fs";
+import { mkdir, readFile, readdir, rm, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { bundle } from "./bundle.mjs";
+import { contentSecurityPolicy, serve } from "./serve.mjs";
+
+const here = dirname(fileURLToPath(import.meta.url));
+export const defaultOut = join(here, "..", "dist");
+
+/**
+ * Builds the page.
+ * - `out`: directory to leave it in, emptied first.
+ * - `isDevelopment`: no service worker, readable code.
+ * - `worker`: source of the service worker.
+ * - `extraFiles`: further files to list and ship, by name; tests and benches measure with them.
+ */
+export async function build({
+  out = defaultOut,
+  isDevelopment = false,
+  worker = "src/worker.ts",
+  extraFiles = {},
+} = {}) {
+  const module = await readFile(join(here, "generated/coldwright_bg.wasm"));
+  const moduleName = `core-${hash(module)}.wasm`;
+  const code = await bundle({
+    entries: ["src/main.tsx", "src/styles/page.css"],
+    moduleName,
+    isDevelopment,
+  });
+  const files = new Map([...code, [moduleName, module], ...(await icons()), ...Object.entries(extraFiles)]);
+  files.set("manifest.webmanifest", await readFile(join(here, "manifest.webmanifest")));
+  const named = (start, end) => [...files.keys()].find((name) => name.startsWith(start) && name.endsWith(end));
+  const page = await readFile(join(here, "index.html"), "utf8");
+  const filled = fill(page, {
+    policy: contentSecurityPolicy,
+    core: hash(module),
+    style: named("page-", ".css"),
+    script: named("main-", ".js"),
+    module: moduleName,
+  });
+  const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));
+  const listed = ["./", ...files.keys()];
+  files.set("index.html", filled.replace("{{build}}", version));
+  // Its name never changes, or phones that have the old one would never hear of the new.
+  for (const [, content] of await bundle({ entries: [worker], isDevelopment, version, listed })) {
+    files.set("worker.js", content);
+  }
+  await write(out, files);
+  return { out, version, listed };
+}
+
+function fill(template, values) {
+  return template.replace(/\{\{(\w+)\}\}/g, (gap, name) => values[name] ?? gap);
+}
+
+async function icons() {
+  const names = (await readdir(join(here, "icons"))).filter((name) => /\.(svg|png)$/.test(name)).sort();
+  return Promise.all(names.map(async (name) => [`icons/${name}`, await readFile(join(here, "icons", name))]));
+}
+
+function hash(content) {
+  return createHash("sha256").update(content).digest("hex").slice(0, 10);
+}
+
+async function write(out, files) {
+  await rm(out, { recursive: true, force: true });
+  for (const [name, content] of files) {
+    const path = join(out, name);
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, content);
+  }
+}
+
+/** Builds again after each change below www, and serves. */
+async function work(out) {
+  let isWaiting = false;
+  const again = async () => {
+    isWaiting = false;
+    await build({ out, isDevelopment: true }).catch((problem) => console.error(problem.message));
+    console.log(`built at ${new Date().toLocaleTimeString()}`);
+  };
+  await again();
+  const changed = () => {
+    if (!isWaiting) setTimeout(again, 200);
+    isWaiting = true;
+  };
+  for (const directory of ["src", "locales", "icons"]) watch(join(here, directory), { recursive: true }, changed);
+  const { address } = await serve(out, { port: 8090 });
+  console.log(address);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { values } = parseArgs({
+    options: { watch: { type: "boolean" }, "retire-worker": { type: "boolean" }, out: { type: "string" } },
+  });
+  const out = values.out ?? defaultOut;
+  if (values.watch) await work(out);
+  else {
+    const { version } = await build({ out, ...(values["retire-worker"] && { worker: "src/retired-worker.ts" }) });
+    console.log(`build ${version} in ${out}`);
+  }
+}

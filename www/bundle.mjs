@@ -1,0 +1,54 @@
+// Bundles the sources with esbuild.
+import { readFile } from "node:fs/promises";
+import { basename, dirname } from "node:path";
+import { fileURLToPath } from "node:url";
+import { FluentResource } from "@fluent/bundle";
+import * as esbuild from "esbuild";
+
+/** The oldest browsers that the page's security policy and the core's module both allow. */
+const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
+
+/** Bundles each entry; gives the files by name, a hash of the content in each. */
+export async function bundle({ entries, moduleName = "", isDevelopment, version = "", listed = [] }) {
+  const { outputFiles } = await esbuild.build({
+    absWorkingDir: dirname(fileURLToPath(import.meta.url)),
+    entryPoints: entries,
+    entryNames: "[name]-[hash]",
+    outdir: "out",
+    write: false,
+    bundle: true,
+    format: "esm",
+    target: oldestBrowsers,
+    minify: !isDevelopment,
+    sourcemap: isDevelopment ? "inline" : false,
+    legalComments: "none",
+    jsx: "automatic",
+    jsxImportSource: "preact",
+    define: {
+      DEVELOPMENT: JSON.stringify(isDevelopment),
+      MODULE: JSON.stringify(`./${moduleName}`),
+      VERSION: JSON.stringify(version),
+      FILES: JSON.stringify(listed),
+    },
+    plugins: [messages],
+  });
+  return outputFiles.map(({ path, contents }) => [basename(path), contents]);
+}
+
+/** Reads a locale's messages at build time: the phone then needs neither the parser nor the time. */
+const messages = {
+  name: "messages",
+  setup({ onLoad }) {
+    onLoad({ filter: /\.ftl$/ }, async ({ path }) => {
+      const source = await readFile(path, "utf8");
+      const { body } = new FluentResource(source);
+      const read = new Set(body.map(({ id }) => id));
+      const written = [...source.matchAll(/^(-?[a-zA-Z][\w-]*) *=/gm)].map(([, id]) => id);
+      const errors = written
+        .filter((id, index) => !read.has(id) || written.indexOf(id) !== index)
+        .map((id) => ({ text: `${basename(path)}: message ${id} cannot be read or stands twice` }));
+      const json = JSON.stringify(JSON.stringify({ body }));
+      return { contents: `export const messages = JSON.parse(${json});`, errors, watchFiles: [path] };
+    });
+  },
+};

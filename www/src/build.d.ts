@@ -1,0 +1,17 @@
+// What the build puts in: see build.mjs.
+
+/** Whether the page is built to be worked on: then no service worker holds on to old files. */
+declare const DEVELOPMENT: boolean;
+
+/** Address of the core's module, relative to the page. */
+declare const MODULE: string;
+
+/** In the service worker only: the hash of all listed files, and their addresses relative to the page. */
+declare const VERSION: string;
+declare const FILES: readonly string[];
+
+/** A locale's messages, read at build time so that the phone need not parse them. */
+declare module "*.ftl" {
+  import type { FluentResource } from "@fluent/bundle";
+  export const messages: FluentResource;
+}

@@ -1,0 +1,90 @@
+// The one way to the calculation core. Everything is known here by name and type; nothing is computed.
+
+import {
+  bibliography as allSources,
+  calculate as calculateUntyped,
+  default as instantiate,
+  show as showUntyped,
+  showBand as showBandUntyped,
+  units as unitsUntyped,
+} from "../generated/coldwright.js";
+import type { Catalogue, Problem, QuantityKind, Source } from "./catalogue";
+import { decimalMark } from "./locale";
+
+export type * from "./catalogue";
+
+type Calculations = Catalogue["calculations"];
+/** Name of a calculation. */
+export type Name = keyof Calculations;
+/** What a calculation asks for: texts as typed, `{text, assume}` where a unit stands beside the field. */
+export type Input<N extends Name> = Calculations[N]["input"];
+/** What it finds, in SI. */
+export type Answer<N extends Name> = Calculations[N]["answer"];
+/** What comes back: an answer, or everything that is wrong with the input. */
+export type Reply<N extends Name> = { readonly answer: Answer<N> } | { readonly problems: readonly Problem[] };
+
+/** How fine a figure is shown. */
+export type Precision = "instrument" | "table" | "significant" | "exact";
+export interface Shown {
+  readonly number: string;
+  readonly unit: string;
+}
+export interface ShownBand {
+  readonly low: string;
+  readonly high: string;
+  readonly unit: string;
+}
+export interface UnitChoice {
+  readonly symbol: string;
+  readonly metric: boolean;
+}
+
+/** Two limits in SI. */
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Makes the core ready; everything else here must wait for it. */
+export async function startCore(): Promise<void> {
+  await instantiate({ module_or_path: MODULE });
+}
+
+/** Asks a calculation. Pass just the fields that the answer depends on: a bad one withholds the answer. */
+export function calculate<N extends Name>(name: N, input: Input<N>): Reply<N> {
+  return calculateUntyped(name, input);
+}
+
+/** An SI number in a unit of its quantity, rounded as the precision says. */
+export function show(quantity: QuantityKind, si: number, unit: string, precision: Precision = "instrument"): Shown {
+  return known(showUntyped(quantity, si, unit, precision, decimalMark), quantity, unit);
+}
+
+/** A band in a unit, its limits rounded into it. */
+export function showBand(quantity: QuantityKind, { low, high }: Limits, unit: string): ShownBand {
+  return known(showBandUntyped(quantity, low, high, unit, decimalMark), quantity, unit);
+}
+
+const unitsByQuantity = new Map<QuantityKind, readonly UnitChoice[]>();
+
+/** The units of a quantity, the usual metric one first. */
+export function units(quantity: QuantityKind): readonly UnitChoice[] {
+  const remembered = unitsByQuantity.get(quantity);
+  if (remembered !== undefined) return remembered;
+  const found: readonly UnitChoice[] = unitsUntyped(quantity);
+  unitsByQuantity.set(quantity, found);
+  return found;
+}
+
+let sources: readonly Source[] | undefined;
+
+/** The whole bibliography. */
+export function bibliography(): readonly Source[] {
+  sources ??= allSources() as readonly Source[];
+  return sources;
+}
+
+function known<T>(shown: T | null | undefined, quantity: QuantityKind, unit: string): T {
+  if (shown === null || shown === undefined) throw new Error(`${quantity} has no unit ${unit}`);
+  return shown;
+}

@@ -1,0 +1,40 @@
+// The screen of last resort. It asks nothing of the view or the core, which may be what has failed,
+// and shows what was typed, which is also still in the address.
+
+import { place, saveAddress, writePlace } from "./address";
+import { message } from "./locale";
+
+/** Puts the screen in place of the page. */
+export function showCrash(root: Element, reason: unknown): void {
+  console.error(reason);
+  saveAddress();
+  const screen = element("main", "crash");
+  screen.append(element("h1", "", message("crash-title")), element("p", "", message("crash-text")));
+  screen.append(typedTexts());
+  const reload = element("button", "", message("crash-reload"));
+  reload.addEventListener("click", () => location.reload());
+  const anew = element("a", "", message("crash-start-anew"));
+  anew.setAttribute("href", "./");
+  screen.append(reload, anew, element("pre", "", String(reason)));
+  root.replaceChildren(screen);
+  reload.focus();
+}
+
+function typedTexts(): Element {
+  const list = element("dl", "");
+  for (const [name, text] of Object.entries(place().entries)) {
+    list.append(element("dt", "", name), element("dd", "", text));
+  }
+  const link = element("a", "", message("crash-same-place"));
+  link.setAttribute("href", writePlace(place()));
+  const texts = element("div", "");
+  texts.append(list, link);
+  return texts;
+}
+
+function element(tag: string, className: string, text = ""): HTMLElement {
+  const made = document.createElement(tag);
+  if (className !== "") made.className = className;
+  made.textContent = text;
+  return made;
+}

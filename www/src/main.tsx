@@ -1,0 +1,67 @@
+// Mounts the page: view = function of address, settings and the state of the service worker.
+
+import { render } from "preact";
+import { listenToAddress, place } from "./address";
+import { startCore } from "./core";
+import { showCrash } from "./crash";
+import { message } from "./locale";
+import { keepOffline } from "./offline";
+import { routeOf } from "./routes";
+import { applyToDocument, listenToSettings } from "./settings";
+import { Frame } from "./views/frame";
+
+const root = document.getElementById("page") ?? document.body;
+let hasCrashed = false;
+let shownPath: string | undefined;
+
+function crash(reason: unknown): void {
+  if (hasCrashed) return;
+  hasCrashed = true;
+  showCrash(root, reason);
+}
+
+/** Draws at once, so that a keystroke and its figures share one frame. */
+function draw(): void {
+  if (hasCrashed) return;
+  const { path } = place();
+  const { title, View } = routeOf(path);
+  try {
+    render(
+      <Frame path={path}>
+        <View key={path} />
+      </Frame>,
+      root,
+    );
+  } catch (reason) {
+    crash(reason);
+    return;
+  }
+  if (path === shownPath) return;
+  document.title = message("page-title", { place: message(title) });
+  if (shownPath !== undefined) arrive();
+  shownPath = path;
+}
+
+/** After going to another place: its beginning is in view, and a screen reader says where one is. */
+function arrive(): void {
+  scrollTo(0, 0);
+  const heading = root.querySelector("h1");
+  if (heading === null) return;
+  heading.tabIndex = -1;
+  heading.focus({ preventScroll: true });
+}
+
+async function start(): Promise<void> {
+  applyToDocument();
+  await startCore();
+  listenToAddress(draw);
+  listenToSettings(draw);
+  draw();
+  await keepOffline(draw);
+}
+
+addEventListener("error", (event) => {
+  if (event.error instanceof Error) crash(event.error);
+});
+addEventListener("unhandledrejection", (event) => crash(event.reason));
+start().catch(crash);

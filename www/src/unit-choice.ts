@@ -1,0 +1,24 @@
+// In which unit a quantity is shown to this person.
+
+import { units, type QuantityKind } from "./core";
+import { settings } from "./settings";
+
+/** The unit chosen for a quantity, else the usual one of the chosen system. */
+export function unitOf(quantity: QuantityKind): string {
+  const known = units(quantity);
+  const chosen = settings().units[quantity];
+  if (chosen !== undefined && known.some(({ symbol }) => symbol === chosen)) return chosen;
+  return usualUnit(quantity, settings().system === "metric");
+}
+
+/** The usual unit of the other system than that of the chosen one, to show beside it. */
+export function otherUnitOf(quantity: QuantityKind): string {
+  const chosen = unitOf(quantity);
+  const metric = units(quantity).find(({ symbol }) => symbol === chosen)?.metric ?? true;
+  return usualUnit(quantity, !metric);
+}
+
+function usualUnit(quantity: QuantityKind, metric: boolean): string {
+  const known = units(quantity);
+  return (known.find((unit) => unit.metric === metric) ?? known[0])?.symbol ?? "";
+}
