@@ -237,7 +237,7 @@ lint_core() {
 }
 
 test_wasm() {
-    cargo_for_wasm test --test 'wasm*' --config "target.$WASM_TARGET.runner=['$wasm_bindgen/wasm-bindgen-test-runner']"
+    cargo_for_wasm test --no-fail-fast --test 'wasm*' --config "target.$WASM_TARGET.runner=['$wasm_bindgen/wasm-bindgen-test-runner']"
 }
 
 test_wasm_in_chromium() {
@@ -261,7 +261,7 @@ compare_catalogue_types() {
 check_core() {
     check "format" cargo fmt --check
     check "lint" lint_core
-    check "core tests" cargo test --locked
+    check "core tests" cargo test --locked --no-fail-fast
 }
 
 check_wasm() {

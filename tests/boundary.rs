@@ -49,6 +49,9 @@ fn replies_are_as_recorded() {
         assert_eq!(value(fresh), value(recorded));
     }
     for name in calc::NAMES {
-        assert!(names.iter().any(|recorded| recorded == name), "no line for {name}");
+        assert!(
+            names.iter().any(|recorded| recorded == name),
+            "no line for {name}"
+        );
     }
 }

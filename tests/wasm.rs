@@ -16,12 +16,16 @@ fn text(value: &JsValue) -> String {
 
 /// The member at a path of names parted by dots.
 fn at(value: &JsValue, path: &str) -> JsValue {
-    path.split('.').fold(value.clone(), |value, name| Reflect::get(&value, &name.into()).unwrap())
+    path.split('.').fold(value.clone(), |value, name| {
+        Reflect::get(&value, &name.into()).unwrap()
+    })
 }
 
 #[wasm_bindgen_test]
 fn a_typed_input_gets_an_answer() {
-    let input = parse(r#"{"tube":"5/8","adapterLength":{"text":"40","assume":"mm"},"wrenchLength":"280 mm"}"#);
+    let input = parse(
+        r#"{"tube":"5/8","adapterLength":{"text":"40","assume":"mm"},"wrenchLength":"280 mm"}"#,
+    );
     let reply = calculate("torque", input).unwrap();
     assert_eq!(at(&reply, "answer.aim").as_f64(), Some(72.5));
     assert_eq!(at(&reply, "answer.setting.aim").as_f64(), Some(63.4375));
@@ -35,11 +39,21 @@ fn every_problem_comes_at_once_with_its_field() {
     let problems: Array = at(&reply, "problems").unchecked_into();
     let codes: Vec<String> = problems
         .iter()
-        .map(|problem| format!("{}:{}", text(&at(&problem, "field")), text(&at(&problem, "code"))))
+        .map(|problem| {
+            format!(
+                "{}:{}",
+                text(&at(&problem, "field")),
+                text(&at(&problem, "code"))
+            )
+        })
         .collect();
     assert_eq!(
         codes,
-        ["\"wide\":\"unknown-field\"", "\"tube\":\"division-by-zero\"", "\"wall\":\"other-quantity\""]
+        [
+            "\"wide\":\"unknown-field\"",
+            "\"tube\":\"division-by-zero\"",
+            "\"wall\":\"other-quantity\""
+        ]
     );
 }
 
@@ -63,7 +77,10 @@ fn what_javascript_can_send_never_traps() {
     for value in &odd {
         for name in coldwright::calc::NAMES {
             let whole = calculate(name, value.clone()).unwrap();
-            assert!(!at(&whole, "problems").is_undefined(), "{name}: nothing is required?");
+            assert!(
+                !at(&whole, "problems").is_undefined(),
+                "{name}: nothing is required?"
+            );
             for field in ["tube", "text", "wall", "plateTorque", "family", "altitude"] {
                 let input = Object::new();
                 Reflect::set(&input, &field.into(), value).unwrap();
@@ -71,7 +88,11 @@ fn what_javascript_can_send_never_traps() {
             }
         }
     }
-    assert!(calculate("no such", Object::new().into()).unwrap().is_object());
+    assert!(
+        calculate("no such", Object::new().into())
+            .unwrap()
+            .is_object()
+    );
 }
 
 #[wasm_bindgen_test]
@@ -79,7 +100,10 @@ fn not_a_number_is_named() {
     let input = Object::new();
     Reflect::set(&input, &"tube".into(), &f64::NAN.into()).unwrap();
     let reply = calculate("tube", input.into()).unwrap();
-    assert_eq!(at(&reply, "problems.0.code").as_string().unwrap(), "not-finite");
+    assert_eq!(
+        at(&reply, "problems.0.code").as_string().unwrap(),
+        "not-finite"
+    );
 }
 
 #[wasm_bindgen_test]
@@ -88,7 +112,11 @@ fn figures_are_shown_as_everywhere() {
     assert_eq!(text(&shown), r#"{"number":"53","unit":"ft·lbf"}"#);
     let band = show_band("torque", 68.0, 77.0, "ft·lbf", ",").unwrap();
     assert_eq!(text(&band), r#"{"low":"51","high":"56","unit":"ft·lbf"}"#);
-    assert!(show("torque", 1.0, "psi", "instrument", ".").unwrap().is_null());
+    assert!(
+        show("torque", 1.0, "psi", "instrument", ".")
+            .unwrap()
+            .is_null()
+    );
     let torque: Array = units("torque").unwrap().unchecked_into();
     assert_eq!(text(&at(&torque.get(0), "symbol")), "\"N·m\"");
     let sources: Array = bibliography().unwrap().unchecked_into();
@@ -109,7 +137,11 @@ fn replies_are_those_of_the_native_core() {
 /// A value as JSON with the members of every object in the order of their names.
 fn sorted(value: &JsValue) -> String {
     if Array::is_array(value) {
-        let items: Vec<String> = value.unchecked_ref::<Array>().iter().map(|item| sorted(&item)).collect();
+        let items: Vec<String> = value
+            .unchecked_ref::<Array>()
+            .iter()
+            .map(|item| sorted(&item))
+            .collect();
         return format!("[{}]", items.join(","));
     }
     if !value.is_object() {
@@ -118,7 +150,9 @@ fn sorted(value: &JsValue) -> String {
     let keys = Object::keys(value.unchecked_ref());
     let mut names: Vec<String> = keys.iter().filter_map(|key| key.as_string()).collect();
     names.sort();
-    let members: Vec<String> =
-        names.iter().map(|name| format!("\"{name}\":{}", sorted(&at(value, &name.replace('.', ""))))).collect();
+    let members: Vec<String> = names
+        .iter()
+        .map(|name| format!("\"{name}\":{}", sorted(&at(value, &name.replace('.', "")))))
+        .collect();
     format!("{{{}}}", members.join(","))
 }

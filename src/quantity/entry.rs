@@ -1,7 +1,6 @@
 //! One field of an input, as it arrived: an SI number, text with a unit, or nothing yet.
 
 use core::fmt;
-use core::marker::PhantomData;
 
 use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 
@@ -159,96 +158,129 @@ impl<T: Enter> Entry<T> {
 
 impl<'de, T: Enter> Deserialize<'de> for Entry<T> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        deserializer.deserialize_any(EntryVisitor(PhantomData))
+        Arrived::deserialize(deserializer).map(Self::from_arrived)
     }
 }
 
-struct EntryVisitor<T>(PhantomData<T>);
+impl<T: Enter> Entry<T> {
+    fn from_arrived(arrived: Arrived) -> Self {
+        match arrived {
+            Arrived::Nothing => Self::Absent,
+            Arrived::Number(number) => Self::from_result(T::from_number(number)),
+            Arrived::Truth(truth) => Self::from_result(T::from_truth(truth)),
+            Arrived::Text(text, assume) => Self::from_text(&text, assume.as_deref()),
+            Arrived::Limits(limits) => Self::from_limits(*limits),
+            Arrived::Other => Self::Flawed(wrong_type::<T>()),
+        }
+    }
 
-impl<'de, T: Enter> Visitor<'de> for EntryVisitor<T> {
-    type Value = Entry<T>;
+    fn from_limits((low, high): (Arrived, Arrived)) -> Self {
+        match (Self::from_arrived(low), Self::from_arrived(high)) {
+            (Self::Read(low), Self::Read(high)) => Self::from_result(T::from_limits(low, high)),
+            (Self::Flawed(flaw), _) | (_, Self::Flawed(flaw)) => Self::Flawed(flaw),
+            _ => Self::Flawed(wrong_type::<T>()),
+        }
+    }
+}
+
+/// What arrived in a field, before it is known what belongs there. One type for all fields: a
+/// reader for each of them would make half of the page's module.
+enum Arrived {
+    Nothing,
+    Number(f64),
+    Truth(bool),
+    /// A text, and the unit of a bare number in it.
+    Text(String, Option<String>),
+    Limits(Box<(Arrived, Arrived)>),
+    Other,
+}
+
+impl<'de> Deserialize<'de> for Arrived {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(ArrivedVisitor)
+    }
+}
+
+struct ArrivedVisitor;
+
+impl<'de> Visitor<'de> for ArrivedVisitor {
+    type Value = Arrived;
 
     fn expecting(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
         formatter.write_str("a number, a text or nothing")
     }
 
-    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<Self::Value, E> {
-        Ok(Entry::from_result(T::from_number(number)))
+    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<Arrived, E> {
+        Ok(Arrived::Number(number))
     }
 
-    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<Self::Value, E> {
-        self.visit_f64(number as f64)
+    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<Arrived, E> {
+        Ok(Arrived::Number(number as f64))
     }
 
-    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<Self::Value, E> {
-        self.visit_f64(number as f64)
+    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<Arrived, E> {
+        Ok(Arrived::Number(number as f64))
     }
 
-    fn visit_bool<E: serde::de::Error>(self, truth: bool) -> Result<Self::Value, E> {
-        Ok(Entry::from_result(T::from_truth(truth)))
+    fn visit_bool<E: serde::de::Error>(self, truth: bool) -> Result<Arrived, E> {
+        Ok(Arrived::Truth(truth))
     }
 
-    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Self::Value, E> {
-        Ok(Entry::from_text(text, None))
+    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Arrived, E> {
+        Ok(Arrived::Text(text.into(), None))
     }
 
-    fn visit_unit<E: serde::de::Error>(self) -> Result<Self::Value, E> {
-        Ok(Entry::Absent)
+    fn visit_unit<E: serde::de::Error>(self) -> Result<Arrived, E> {
+        Ok(Arrived::Nothing)
     }
 
-    fn visit_none<E: serde::de::Error>(self) -> Result<Self::Value, E> {
-        Ok(Entry::Absent)
+    fn visit_none<E: serde::de::Error>(self) -> Result<Arrived, E> {
+        Ok(Arrived::Nothing)
     }
 
-    fn visit_some<D: Deserializer<'de>>(self, inner: D) -> Result<Self::Value, D::Error> {
+    fn visit_some<D: Deserializer<'de>>(self, inner: D) -> Result<Arrived, D::Error> {
         inner.deserialize_any(self)
     }
 
-    fn visit_seq<A: SeqAccess<'de>>(self, mut sequence: A) -> Result<Self::Value, A::Error> {
+    fn visit_seq<A: SeqAccess<'de>>(self, mut sequence: A) -> Result<Arrived, A::Error> {
         while sequence.next_element::<IgnoredAny>()?.is_some() {}
-        Ok(Entry::Flawed(wrong_type::<T>()))
+        Ok(Arrived::Other)
     }
 
-    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Self::Value, A::Error> {
-        let mut text: Option<String> = None;
-        let mut assume: Option<String> = None;
-        let (mut low, mut high) = (Entry::Absent, Entry::Absent);
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Arrived, A::Error> {
+        let (mut text, mut assume) = (Arrived::Nothing, Arrived::Nothing);
+        let (mut low, mut high) = (Arrived::Nothing, Arrived::Nothing);
         let mut foreign = false;
         while let Some(key) = map.next_key::<String>()? {
-            match key.as_str() {
-                "text" => text = map.next_value()?,
-                "assume" => assume = map.next_value()?,
-                "low" => low = map.next_value_seed(Deeper(PhantomData))?,
-                "high" => high = map.next_value_seed(Deeper(PhantomData))?,
+            let member = match key.as_str() {
+                "text" => &mut text,
+                "assume" => &mut assume,
+                "low" => &mut low,
+                "high" => &mut high,
                 _ => {
                     map.next_value::<IgnoredAny>()?;
                     foreign = true;
+                    continue;
                 }
-            }
+            };
+            *member = map.next_value()?;
         }
-        Ok(match (text, low, high, foreign) {
-            (Some(text), Entry::Absent, Entry::Absent, false) => {
-                Entry::from_text(&text, assume.as_deref())
+        Ok(match (text, assume, low, high) {
+            _ if foreign => Arrived::Other,
+            (
+                Arrived::Text(text, None),
+                Arrived::Text(unit, None),
+                Arrived::Nothing,
+                Arrived::Nothing,
+            ) => Arrived::Text(text, Some(unit)),
+            (Arrived::Text(text, None), Arrived::Nothing, Arrived::Nothing, Arrived::Nothing) => {
+                Arrived::Text(text, None)
             }
-            (None, Entry::Read(low), Entry::Read(high), false) => {
-                Entry::from_result(T::from_limits(low, high))
+            (Arrived::Nothing, Arrived::Nothing, low, high) => {
+                Arrived::Limits(Box::new((low, high)))
             }
-            (None, Entry::Flawed(flaw), _, false) | (None, _, Entry::Flawed(flaw), false) => {
-                Entry::Flawed(flaw)
-            }
-            _ => Entry::Flawed(wrong_type::<T>()),
+            _ => Arrived::Other,
         })
-    }
-}
-
-/// A limit inside a band: any entry but another object, so that depth stays bounded.
-struct Deeper<T>(PhantomData<T>);
-
-impl<'de, T: Enter> serde::de::DeserializeSeed<'de> for Deeper<T> {
-    type Value = Entry<T>;
-
-    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Entry<T>, D::Error> {
-        deserializer.deserialize_any(EntryVisitor(PhantomData))
     }
 }
 

@@ -6,8 +6,10 @@ use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::{JsCast, JsError, JsValue, wasm_bindgen};
 
 use crate::calc::{self, Door};
-use crate::quantity::{self, Notation, Precision, QuantityKind, System};
+use crate::quantity::{self, Length, Notation, Precision, QuantityKind, System};
 use crate::tables::SOURCES;
+use crate::tables::flare::flare_size;
+use crate::tables::tube::{TUBE_SIZES, TubeSeries, sizes_of};
 
 /// Says on the console where the core stopped, should it ever: after that the instance is dead.
 #[wasm_bindgen(start)]
@@ -86,6 +88,35 @@ pub fn units(quantity: &str) -> Result<JsValue, JsError> {
 #[wasm_bindgen]
 pub fn bibliography() -> Result<JsValue, JsError> {
     to_js(&SOURCES)
+}
+
+/// The sizes of tube in the tables, in their order: `[{name, series, wall, isFlared}]`. `wall` stands only
+/// where a size has several and this is not the usual one: it then belongs into the input of `tube`.
+#[wasm_bindgen(js_name = tubeSizes)]
+pub fn tube_sizes() -> Result<JsValue, JsError> {
+    #[derive(Serialize)]
+    #[serde(rename_all = "camelCase")]
+    struct TubeSizeChoice {
+        name: &'static str,
+        series: TubeSeries,
+        wall: Option<Length>,
+        is_flared: bool,
+    }
+    let choices: Vec<TubeSizeChoice> = TUBE_SIZES
+        .iter()
+        .map(|size| {
+            let diameter = size.outside_diameter();
+            let usual = sizes_of(diameter, Some(size.series)).next();
+            let is_usual = usual.is_some_and(|usual| usual.wall() == size.wall());
+            TubeSizeChoice {
+                name: size.name,
+                series: size.series,
+                wall: (!is_usual).then(|| size.wall()),
+                is_flared: is_usual && flare_size(diameter).is_some(),
+            }
+        })
+        .collect();
+    to_js(&choices)
 }
 
 fn to_js(value: &impl Serialize) -> Result<JsValue, JsError> {

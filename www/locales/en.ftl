@@ -34,3 +34,565 @@ crash-text = Something went wrong that should not have. What you typed is kept a
 crash-reload = Open again
 crash-start-anew = Start with an empty page
 crash-same-place = Link to this place
+
+title-tubes = Tubes
+title-convert = Convert
+title-settings = Settings
+
+keeping-unsupported = This browser keeps no copy: a signal is needed to open the page.
+keeping-fetching = Fetching everything for work without a signal …
+keeping-kept = All on this phone
+keeping-failed = Not all is on this phone yet. Open once more with a signal.
+update-waits = A newer version is here. Use it
+
+## Bench: tighten.
+
+bench-tighten = Tighten a { $size } flare nut to
+bench-aim = aim { $aim }
+bench-sizes = Tube size
+bench-basis-plate = The plate’s own figure holds.
+bench-basis-family = Only { $family } is used.
+bench-basis-overlap = What all families allow.
+bench-disagree = The families disagree on this size; the shaded part is what all of them allow.
+bench-withheld = Held back until the field below is mended.
+bench-oil = With oil on thread and both flare faces. Hold the fitting with a second wrench.
+bench-plate-wins = The equipment’s instructions and local code come first. Work on refrigerant circuits is for licensed persons.
+bench-family = Torque figures of
+bench-family-all = all families
+bench-torque-unit = Unit of the wrench
+bench-why = Why
+bench-flare = Flare
+bench-wrench = Wrench and adapter
+bench-torque-detail = Figures and plate
+bench-cone = Cone, outside
+bench-nut = Nut and wrench
+bench-thread = Thread
+bench-projection = Tube above the bar
+bench-class = Refrigerant class
+bench-tool = Flaring tool
+bench-no-cone = The series has no cone and nut for this size. Take the equipment’s instructions.
+bench-set = Set the wrench to
+bench-set-none = Enter adapter and wrench length.
+bench-fit = This wrench
+bench-fit-scale = Trusted from { $low } to { $high } { $unit }.
+drawing-flare = Section of the flare to scale: tube { $tube }, cone { $cone } across, 45 degrees.
+drawing-wrench = Wrench and adapter seen from above to scale, and a second wrench that holds the fitting.
+drawing-families = Bands of the families on one scale.
+drawing-hold = hold the fitting still
+drawing-cone = cone
+
+## Verdicts.
+
+verdict-in-band = in band
+verdict-out-of-band = out of band
+verdict-cannot-tell = cannot tell
+verdict-margin = { $margin } from the limit, ± { $uncertainty }
+
+## Tubes.
+
+tubes-size = Size
+tubes-bore = Bore
+tubes-wall = Wall
+tubes-mass = Copper
+tubes-volume = Holds
+tubes-rating = Rated
+tubes-rated-at = Rated pressure at { $temperature } of annealed copper, against the design pressure.
+tubes-per-metre = { $figure } a metre
+tubes-detail = { $size }: the working
+
+## Converter.
+
+convert-ask = A figure with its unit
+convert-examples = Such as
+convert-sign = Change the sign
+convert-air = Air
+convert-by-air = with the air at { $pressure }
+convert-nearest = Nearest 1/64 in
+convert-empty = Write any figure with its unit; every unit it can be in stands here at once.
+
+## Settings.
+
+settings-units = Units
+settings-system-metric = Metric
+settings-system-customary = Inch and pound
+settings-theme = Light
+settings-theme-system = as the phone
+settings-theme-day = day
+settings-theme-dark = dark
+settings-theme-sunlight = full sun
+settings-hand = Hand
+settings-hand-right = right
+settings-hand-left = left
+settings-edition = Version
+settings-edition-text = Page { $build }, tables { $core }
+settings-sources = Where the figures come from
+settings-caution = Cautions
+settings-caution-text = Pressure, flammable and asphyxiating gas, cold burns, electricity. These figures help a trained person and replace neither the equipment’s instructions nor local code nor a licence.
+
+## Quantities.
+
+quantity-gauge-pressure = gauge pressure
+quantity-absolute-pressure = absolute pressure
+quantity-vacuum = vacuum
+quantity-torque = torque
+quantity-length = length
+quantity-temperature = temperature
+quantity-mass = mass
+quantity-power = power
+quantity-volume-flow = volume flow
+quantity-area = area
+quantity-volume = volume
+quantity-mass-per-length = mass per length
+quantity-density = density
+quantity-mass-flow = mass flow
+quantity-force = force
+quantity-energy = energy
+quantity-velocity = velocity
+quantity-specific-enthalpy = specific enthalpy
+quantity-specific-heat-capacity = specific heat capacity
+quantity-dynamic-viscosity = viscosity
+quantity-time = time
+quantity-angle = angle
+quantity-ratio = ratio
+quantity-temperature-difference = temperature difference
+quantity-pressure-difference = pressure difference
+quantity-stress = stress
+quantity-altitude = altitude
+
+## Fields.
+
+field-tube = Tube
+field-series = Series
+field-wall = Wall
+field-length = Length
+field-temperature = Temperature
+field-designPressure = Design pressure
+field-flareClass = Refrigerant class
+field-tool = Flaring tool
+field-measuredCone = Cone as measured
+field-caliperUncertainty = Caliper may err by
+field-family = Torque figures of
+field-plateTorque = The plate’s own torque
+field-adapterLength = Adapter, drive to nut
+field-adapterAngle = Adapter angle, 0° straight out
+field-wrenchLength = Wrench, hand to drive
+field-wrenchRange = Wrench scale
+field-wrenchAccuracy = Wrench accuracy
+field-text = Figure
+field-quantity = Quantity
+field-altitude = Altitude
+field-barometer = Barometer
+
+## Choices.
+
+choice-astm-b280 = inch coils, ASTM B280
+choice-en-12735-1 = metric coils, EN 12735-1
+choice-class-1 = class 1: R-22, R-134a, R-407C
+choice-class-2 = class 2: R-410A, R-32
+choice-eccentric-clutch = eccentric with clutch
+choice-ordinary-clutch = ordinary clutch
+choice-wing-nut-bar = bar with wing nut
+choice-en-378-2 = EN 378-2
+choice-jis-b-8607 = JIS B 8607
+choice-common-practice = trade
+choice-plate = plate
+choice-overlap = all families
+choice-altitude = altitude
+choice-family = family
+choice-barometer = barometer
+choice-assumed-sea-level = assumed sea level
+choice-keep = Use it.
+choice-measure-again = Too near the limit for this caliper. Measure again, elsewhere on the rim.
+choice-more-above-bar = Too small: cut it off, flare anew with more tube above the bar.
+choice-less-above-bar = Too large: cut it off, flare anew with less tube above the bar.
+choice-no-cone-in-series = The series has no cone for this size.
+choice-largest-flared-tube = The largest tube that is flared; above it, braze.
+choice-oil-on-thread-and-faces = oil on thread and faces
+
+## Working.
+
+step-bore = Bore
+step-bore-area = Area of the bore
+step-tube-mass = Mass of the copper
+step-rated-pressure = Rated pressure
+step-least-cone = Smallest cone
+step-thread-pitch = Pitch of the thread
+step-aim-plate = Aim at the middle of the plate’s band
+step-aim-family = Aim at the middle of the family’s band
+step-aim-overlap = Aim at the middle of what all families allow
+step-wrench-setting = What the wrench must show
+step-standard-pressure = Air at the altitude
+step-gauge-to-absolute = From gauge to absolute
+
+figure-outside-diameter = outside diameter
+figure-wall = wall
+figure-bore = bore
+figure-bore-area = area of the bore
+figure-copper-density = density of copper
+figure-mass-per-length = mass per length
+figure-allowable-stress = allowable stress
+figure-least-wall = least wall
+figure-largest-diameter = largest diameter
+figure-rated-pressure = rated pressure
+figure-largest-cone = largest cone
+figure-cone-tolerance = tolerance
+figure-least-cone = smallest cone
+figure-threads-per-inch = threads an inch
+figure-thread-pitch = pitch
+figure-least-torque = least
+figure-most-torque = most
+figure-aim = aim
+figure-wrench-length = wrench, hand to drive
+figure-adapter-length = adapter, drive to nut
+figure-adapter-angle = adapter angle
+figure-wrench-setting = on the scale
+figure-altitude = altitude
+figure-air-pressure = air
+figure-gauge-pressure = gauge
+figure-absolute-pressure = absolute
+
+## Sources.
+
+source-kind-standard = standard
+source-kind-handbook = handbook
+source-kind-public-agency = public agency
+source-kind-reference-library = reference library
+source-kind-common-practice = common practice
+standing-read = read in the source
+standing-second-hand = read at second hand
+standing-from-memory = from memory, not checked against the source
+standing-derived = derived
+standing-no-source = no source
+title-tubes = Tubes
+title-convert = Convert
+title-settings = Settings
+
+## The frame: header, navigation, what is kept on the phone.
+
+frame-skip = Skip to the figures
+frame-navigation = Places
+keeping-fetching = Keeping everything on this phone …
+keeping-kept = All on this phone, no signal needed
+keeping-failed = Not kept on this phone yet: open once more with a signal
+keeping-unsupported = This browser keeps nothing: a signal is needed
+update-waits = A newer version is on this phone.
+update-take = Open it now
+
+## Words that stand at many places.
+
+why = why
+why-of = Why: { $figure }
+unit-beside = { $number } { $unit }
+band-beside = { $low }–{ $high } { $unit }
+plus-minus = ±
+plus-minus-of = Change the sign of { $field }
+open-verdict = open
+margin-inside = { $margin } inside the limit, measured to ± { $uncertainty }
+margin-on = { $margin } from the limit, measured to ± { $uncertainty }
+margin-outside = { $margin } beyond the limit, measured to ± { $uncertainty }
+margin-inside-exact = { $margin } inside the limit
+margin-on-exact = on the limit
+margin-outside-exact = { $margin } beyond the limit
+
+verdict-in-band = in band
+verdict-out-of-band = out of band
+verdict-cannot-tell = cannot tell
+verdict-open = open
+
+## Bench: torque.
+
+torque-heading = Tighten a { $tube } flare nut to
+torque-heading-open = Flare and torque
+torque-aim = aim { $aim }
+torque-one-figure = the plate’s one figure
+torque-switch-unit = Show in { $unit } instead of { $chosen }
+torque-withheld = No torque is shown until this is put right.
+torque-bands-drawn = { $families }. The band that holds is { $band }, the aim { $aim }.
+torque-family-band = { $family } { $band }
+torque-basis-plate = the plate’s own figure
+torque-basis-family = { $family } alone
+torque-basis-overlap = what all families allow
+torque-basis-overlap-one = the one family with this size
+torque-basis-change = Families and plate
+torque-family-choice = Whose band holds
+torque-family-all = What all families allow
+torque-family-none = no figure for this size
+torque-unit-choice = Torque unit
+torque-plate-wins = The plate or the instructions of the equipment outrank every family: enter their figure.
+torque-caution-wrench = Hold the fitting still with a second wrench, or the tube twists.
+torque-caution-code = The equipment’s instructions and local code come first. Work on refrigerant circuits is for licensed persons.
+
+field-tube = Tube
+field-family = Family
+field-plateTorque = Torque on the plate
+field-adapterLength = Adapter, drive to nut
+field-adapterAngle = Adapter angle
+field-wrenchLength = Wrench, hand to drive
+field-wrenchRange = Wrench scale, least to most
+field-wrenchAccuracy = Wrench accuracy
+field-flareClass = Class
+field-tool = Flaring tool
+field-measuredCone = Measured cone
+field-caliperUncertainty = Caliper may be off by
+field-series = Series
+field-wall = Wall
+field-length = Length
+field-temperature = Metal temperature
+field-designPressure = Design pressure (PS), gauge
+field-text = Figure with its unit
+field-quantity = Quantity
+field-altitude = Altitude
+field-barometer = Barometer at the place
+field-input = Input
+field-calculation = Calculation
+field-line = Line
+
+hint-plateTorque = 68–82, 75 ± 7 or one figure
+hint-adapterAngle = 0° straight out, 90° square, 180° back
+hint-wrenchRange = such as 20–100
+hint-wrenchAccuracy = empty: 4 %, up to 10 N·m 6 %
+hint-caliperUncertainty = empty: 0.05 mm
+hint-measuredCone = across the widest part of the rim
+hint-wrenchLength = middle of the grip to the square
+hint-adapterLength = centre to centre
+
+choice-en-378-2 = EN 378-2
+choice-jis-b-8607 = JIS B 8607
+choice-common-practice = Common practice
+choice-plate = Plate
+choice-family = Family
+choice-overlap = Overlap
+choice-oil-on-thread-and-faces = Thread and both flare faces oiled with the system’s oil, as these figures take for granted.
+assumes-oil-on-thread-and-faces = thread and faces oiled
+
+## Bench: flare.
+
+flare-heading = Flare
+flare-cone = Cone
+flare-cone-of-class = Cone, { $class }
+flare-nut = Nut and wrench
+flare-thread = Thread
+flare-thread-pitch = { $designation }, pitch { $pitch }
+flare-projection = Tube above the bar
+flare-projection-open = choose the tool
+flare-angle = Cone angle to the axis
+flare-radius = Radius at its foot
+flare-no-cone = not in this series
+flare-measured-heading = Measured cone
+flare-measured-open = Measure the finished cone and enter it here.
+flare-drawing = Section of a { $tube } flare to scale: tube { $diameter } outside, cone { $cone }, { $angle } to the axis.
+flare-drawing-no-cone = Section of a { $tube } tube to scale: { $diameter } outside. The series has no cone for it.
+flare-drawing-projection = In the bar: { $projection } of tube above it.
+flare-drawing-measured = The measured cone is dashed: { $measured }.
+flare-above-bar = above the bar
+flare-in-bar = in the bar
+flare-finished = finished
+flare-scale = { $length }
+flare-steps = Cut square, ream, no burr, nut on first, oil on the cone’s two faces.
+
+choice-class-1 = Class 1
+choice-class-2 = Class 2
+class-short-class-1 = class 1
+class-short-class-2 = class 2
+class-use-class-1 = R-22, R-134a, R-407C
+class-use-class-2 = R-410A, R-32 and their like
+choice-eccentric-clutch = Eccentric cone, clutch, for high pressure
+choice-ordinary-clutch = Clutch, ordinary
+choice-wing-nut-bar = Bar and wing nut
+choice-keep = Use it.
+choice-measure-again = Too near a limit to tell. Measure again, across another diameter or with a finer caliper.
+choice-more-above-bar = Too small. Cut it off and flare anew with more tube above the bar.
+choice-less-above-bar = Too wide. Cut it off and flare anew with less tube above the bar.
+notice-no-cone-in-series = The series has no cone and no nut for this size: take them from the equipment’s instructions.
+notice-largest-flared-tube = The largest tube that is flared; some codes want larger or all joints brazed. Ask the local one.
+choice-no-cone-in-series = { notice-no-cone-in-series }
+choice-largest-flared-tube = { notice-largest-flared-tube }
+
+## Bench: wrench.
+
+wrench-heading = Wrench
+wrench-set = Set the wrench to
+wrench-set-adapter = With the adapter, set
+wrench-set-straight = No adapter, set
+wrench-gives = { $aim } at the nut; the band on the scale is { $band }
+wrench-straight = Without an offset adapter the scale shows what the nut gets.
+wrench-drawing = Wrench to scale, { $length } from hand to drive, adapter { $adapter } at { $angle }. Turn clockwise, seen from the tube; a second wrench holds the fitting.
+wrench-drawing-straight = Wrench on a { $nut } nut. Turn clockwise, seen from the tube; a second wrench holds the fitting.
+wrench-hold-still = hold the fitting still
+wrench-fit-heading = Does this wrench suit?
+wrench-fit-open = Enter the wrench’s scale to see whether it suits.
+wrench-fit-in-band = This wrench suits.
+wrench-fit-out-of-band = This wrench does not suit.
+wrench-fit-cannot-tell = Cannot tell: too near a limit.
+wrench-fit-on-scale = Setting { $figure } on the trusted part { $band } of the scale; its bottom fifth is not trusted
+wrench-fit-hits = At the nut, { $accuracy } off either way
+wrench-fit-hits-open = The plate gives one figure without a tolerance, so a band cannot be hit or missed.
+
+## Tubes.
+
+tubes-heading = Copper tube
+tubes-intro = Annealed coils. Tap a size for what it holds and why.
+tubes-size = Size
+tubes-bore = Bore
+tubes-wall = Wall
+tubes-mass = Copper
+tubes-volume = Holds
+tubes-rated = Rated
+tubes-in-unit = { $unit }
+tubes-at-temperature = Rated pressure at
+tubes-table = Sizes, bore, wall, mass, volume and rated pressure
+tubes-no-rating = enter a temperature
+tubes-wall-of = { $tube }, wall { $wall }
+tubes-open = { $tube } opened below
+tubes-close = Close
+tubes-outside-diameter = Outside diameter
+tubes-bore-area = Area of the bore
+tubes-mass-per-length = Mass of the tube
+tubes-volume-per-metre = A metre holds
+tubes-rated-pressure = Rated working pressure
+tubes-allowable-stress = Allowable stress at { $temperature }, annealed
+tubes-brazed = Brazing anneals drawn tube: it takes these figures too.
+tubes-length-volume = { $length } holds
+tubes-length-mass = { $length } weighs
+tubes-verdict-in-band = Bears the design pressure
+tubes-verdict-out-of-band = Does not bear the design pressure
+tubes-verdict-cannot-tell = On the limit of the design pressure
+tubes-caution = The rating is the tube’s alone. Flare joints, valves and the equipment’s plate can allow less; local code decides.
+choice-astm-b280 = Inch sizes, ASTM B280
+choice-en-12735-1 = Metric sizes, EN 12735-1
+
+## Convert.
+
+convert-heading = Convert
+convert-label = Type a figure with its unit
+convert-examples = Examples
+convert-meaning = as { $quantity }
+convert-also = the same as { $quantity }
+convert-metric = Metric
+convert-customary = Inch, pound
+convert-fraction = nearest 1/64: { $fraction } in
+convert-fraction-off = { $fraction } in and { $remainder }
+convert-air = Air around
+convert-air-barometer = with the barometer’s { $pressure } around
+convert-air-altitude = with { $pressure } around, the standard air of that altitude
+convert-air-assumed-sea-level = with { $pressure } around: sea level is assumed
+convert-by-ambient = worked out with the pressure of the air
+convert-empty = 140 psi, 5/8, −12 °F, 500 micron, 2 lb 6 oz: write it as you would say it.
+convert-more-units = More meanings
+convert-working = Gauge and absolute
+
+choice-barometer = Barometer
+choice-altitude = Altitude
+choice-assumed-sea-level = Sea level assumed
+
+quantity-gauge-pressure = gauge pressure
+quantity-absolute-pressure = absolute pressure
+quantity-vacuum = vacuum below the air
+quantity-torque = torque
+quantity-length = length
+quantity-temperature = temperature
+quantity-mass = mass
+quantity-power = power
+quantity-volume-flow = volume flow
+quantity-area = area
+quantity-volume = volume
+quantity-mass-per-length = mass per length
+quantity-density = density
+quantity-mass-flow = mass flow
+quantity-force = force
+quantity-energy = energy
+quantity-velocity = velocity
+quantity-specific-enthalpy = specific enthalpy
+quantity-specific-heat-capacity = specific heat capacity
+quantity-dynamic-viscosity = dynamic viscosity
+quantity-time = time
+quantity-angle = angle
+quantity-ratio = ratio
+quantity-temperature-difference = temperature difference
+quantity-pressure-difference = pressure difference
+quantity-stress = stress
+quantity-altitude = altitude
+
+## Settings.
+
+settings-heading = Settings
+settings-units = Units
+settings-units-metric = Metric
+settings-units-customary = Inch, pound
+settings-torque-unit = Torque, as on the wrench
+settings-look = Look
+settings-theme-system = As the phone
+settings-theme-day = Day
+settings-theme-dark = Dark cellar
+settings-theme-sunlight = Sunlight
+settings-hand = Hand that taps
+settings-hand-right = Right
+settings-hand-left = Left
+settings-kit = Tool and wrench in the bag
+settings-kit-hint = Taken for every nut until you change them. A link can carry others and leaves these alone.
+settings-cautions = Cautions
+settings-caution-plate = The plate and the instructions of the equipment outrank every figure here, and so does local code.
+settings-caution-licence = Work on refrigerant circuits is for trained and licensed persons. This page replaces neither.
+settings-caution-pressure = Wear eye protection. Never open a joint under pressure. Never use oxygen or compressed air on a circuit.
+settings-caution-sources = A figure marked “from memory” or “no source” was not checked against its document. Check it against yours.
+settings-edition = This edition
+settings-edition-page = Page { $build }
+settings-edition-core = Core and tables { $core }
+settings-sources = Sources
+settings-sources-intro = Every figure points to one of these.
+settings-nothing-sent = Nothing leaves this phone: no account, no server, no tracking.
+
+source-kind-standard = standard
+source-kind-handbook = handbook
+source-kind-public-agency = public agency
+source-kind-reference-library = reference library
+source-kind-common-practice = common practice
+standing-read = read in the source
+standing-second-hand = read at second hand
+standing-from-memory = from memory, not checked
+standing-derived = derived
+standing-no-source = no source
+
+## Working: what a step finds, and what its figures are.
+
+working-sources = Sources
+working-where = where
+step-aim-plate = Aim: the middle of the plate’s band
+step-aim-family = Aim: the middle of the family’s band
+step-aim-overlap = Aim: the middle of what all families allow
+step-wrench-setting = What to set on the wrench
+step-least-cone = Least cone
+step-thread-pitch = Pitch of the thread
+step-bore = Bore
+step-bore-area = Area of the bore
+step-tube-mass = Mass of the tube
+step-rated-pressure = Rated working pressure
+step-gauge-to-absolute = From gauge to absolute
+step-standard-pressure = Pressure of the standard air
+
+figure-least-torque = least torque
+figure-most-torque = most torque
+figure-aim = torque to aim at
+figure-wrench-length = wrench, hand to drive
+figure-adapter-length = adapter, drive to nut
+figure-adapter-angle = angle of the adapter
+figure-wrench-setting = setting on the wrench
+figure-largest-cone = largest cone
+figure-least-cone = least cone
+figure-cone-tolerance = tolerance of the cone
+figure-threads-per-inch = threads an inch
+figure-thread-pitch = pitch
+figure-outside-diameter = outside diameter
+figure-wall = wall
+figure-bore = bore
+figure-bore-area = area of the bore
+figure-copper-density = density of copper
+figure-mass-per-length = mass per length
+figure-allowable-stress = allowable stress
+figure-least-wall = least wall with the tolerance
+figure-largest-diameter = largest diameter with the tolerance
+figure-rated-pressure = rated working pressure
+figure-gauge-pressure = gauge pressure
+figure-air-pressure = pressure of the air
+figure-absolute-pressure = absolute pressure
+figure-altitude = altitude

@@ -6,9 +6,10 @@ import {
   default as instantiate,
   show as showUntyped,
   showBand as showBandUntyped,
+  tubeSizes as allTubeSizes,
   units as unitsUntyped,
 } from "../generated/coldwright.js";
-import type { Catalogue, Problem, QuantityKind, Source } from "./catalogue";
+import type { Catalogue, Problem, QuantityKind, Source, TubeSeries } from "./catalogue";
 import { decimalMark } from "./locale";
 
 export type * from "./catalogue";
@@ -82,6 +83,24 @@ let sources: readonly Source[] | undefined;
 export function bibliography(): readonly Source[] {
   sources ??= allSources() as readonly Source[];
   return sources;
+}
+
+/** A size of tube in the core's tables. */
+export interface TubeSize {
+  readonly name: string;
+  readonly series: TubeSeries;
+  /** Only where this is not the usual wall of its size: it then goes into the input of `tube`. */
+  readonly wall?: number | null;
+  /** Whether flare joints are made on it. */
+  readonly isFlared: boolean;
+}
+
+let sizes: readonly TubeSize[] | undefined;
+
+/** The sizes of tube in the tables, in their order. */
+export function tubeSizes(): readonly TubeSize[] {
+  sizes ??= allTubeSizes() as readonly TubeSize[];
+  return sizes;
 }
 
 function known<T>(shown: T | null | undefined, quantity: QuantityKind, unit: string): T {

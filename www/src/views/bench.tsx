@@ -14,8 +14,13 @@ export function Bench(): JSX.Element {
   return (
     <main>
       <h1>{message("title-bench")}</h1>
-      <input aria-label="tube" value={tube} onInput={(event) => enter("tube", event.currentTarget.value)} />
-      <output>{shown && `${shown.low}–${shown.high} ${shown.unit}`}</output>
+      {["3/8", "5/8"].map((size) => (
+        <button data-tube={size} onClick={() => enter("tube", size)}>
+          {size}
+        </button>
+      ))}
+      <input name="tube" aria-label="tube" value={tube} onInput={(event) => enter("tube", event.currentTarget.value)} />
+      <output data-figure="torque">{shown && `${shown.low}–${shown.high} ${shown.unit}`}</output>
     </main>
   );
 }

@@ -1,0 +1,33 @@
+// Sizes of the built page, each file compressed by itself, as a host sends it.
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { brotliCompress } from "node:zlib";
+import { build } from "../build.mjs";
+
+const compress = promisify(brotliCompress);
+
+export async function measureSizes() {
+  const out = await mkdtemp(join(tmpdir(), "coldwright-"));
+  const { listed } = await build({ out });
+  const sizes = new Map();
+  for (const name of listed) sizes.set(name, await sizeOf(join(out, name === "./" ? "index.html" : name)));
+  const worker = await sizeOf(join(out, "worker.js"));
+  await rm(out, { recursive: true });
+  const sum = (chosen) => [...sizes].reduce((total, [name, size]) => total + (chosen(name) ? size : 0), 0) / 1000;
+  const isModule = (name) => name.endsWith(".wasm");
+  const isFirst = (name) => name === "./" || /\.(wasm|js|css)$/.test(name);
+  return [
+    { name: "script", figure: sum((name) => name.endsWith(".js")), unit: "kB" },
+    { name: "style", figure: sum((name) => name.endsWith(".css")), unit: "kB" },
+    { name: "core (wasm)", figure: sum(isModule), unit: "kB", goal: 60 },
+    { name: "first screen: page, style, script, core", figure: sum(isFirst), unit: "kB", goal: 110 },
+    { name: "all that is kept on the phone", figure: sum(() => true) + worker / 1000, unit: "kB", goal: 300 },
+  ];
+}
+
+async function sizeOf(path) {
+  const content = await readFile(path);
+  return path.endsWith(".png") ? content.length : (await compress(content)).length;
+}

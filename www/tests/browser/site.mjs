@@ -1,0 +1,91 @@
+// What every browser test stands on: the built page on a server of its own, a fresh browser profile, and a
+// record of what must never happen (an error, a breach of the security policy, a request elsewhere).
+import assert from "node:assert/strict";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, before } from "node:test";
+import { defaultOut } from "../../build.mjs";
+import { serve } from "../../serve.mjs";
+import { openBrowser } from "./chromium.mjs";
+
+/** A phone held upright. */
+export const phone = { width: 360, height: 740 };
+
+let browser;
+
+/** Opens one browser for all tests of the file. */
+export function useBrowser() {
+  before(async () => {
+    browser = await openBrowser();
+  });
+  after(() => browser.close());
+}
+
+/** A directory that is gone after the test `t`. */
+export async function temporaryDirectory(t) {
+  const directory = await mkdtemp(join(tmpdir(), "coldwright-"));
+  t.after(() => rm(directory, { recursive: true, force: true }));
+  return directory;
+}
+
+/** Serves `directory` and opens a fresh profile for it; both end with the test `t`. */
+export async function openSite(t, { directory = defaultOut, base = "/", ...options } = {}) {
+  const server = await serve(directory, { base });
+  const context = await browser.newContext({ viewport: phone, hasTouch: true, ...options });
+  const offences = watch(context, server.address);
+  context.setDefaultTimeout(10_000);
+  t.after(async () => {
+    await context.close();
+    await server.close();
+    assert.deepEqual(offences, [], "no error, no breach of the policy, no request elsewhere");
+  });
+  /** Opens a tab at a place such as `#/?tube=5/8`. */
+  const open = async (place = "") => {
+    const page = await context.newPage();
+    await page.goto(server.address + place);
+    await page.locator("h1").waitFor({ state: "attached" });
+    return page;
+  };
+  return { address: server.address, context, open, offences, stop: server.close };
+}
+
+function watch(context, address) {
+  const offences = [];
+  context.addInitScript(() => {
+    addEventListener("securitypolicyviolation", (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  context.on("console", (entry) => {
+    if (entry.type() === "error") offences.push(entry.text());
+  });
+  context.on("weberror", (problem) => offences.push(String(problem.error())));
+  context.on("request", (request) => {
+    const isOwn = /^(data|blob):/.test(request.url()) || request.url().startsWith(address);
+    if (!isOwn) offences.push(`request to ${request.url()}`);
+  });
+  return offences;
+}
+
+/** Waits until everything is on this phone. */
+export async function waitUntilKept(page) {
+  await page.locator('[data-keeping="kept"]').first().waitFor({ state: "attached" });
+}
+
+/** The text of a figure, blanks as plain ones. */
+export async function figure(page, name) {
+  const text = await page.locator(`[data-figure="${name}"]`).first().textContent();
+  return text.replace(/\s+/g, " ").trim();
+}
+
+/** Waits until `read` gives what `pattern` matches. */
+export async function eventually(read, pattern) {
+  const end = Date.now() + 5000;
+  let found = await read();
+  while (!pattern.test(found) && Date.now() < end) {
+    await new Promise((wake) => setTimeout(wake, 30));
+    found = await read();
+  }
+  assert.match(found, pattern);
+}
