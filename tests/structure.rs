@@ -214,8 +214,9 @@ fn every_id_that_the_core_names_has_a_message() {
 }
 
 fn choices() -> Vec<&'static [&'static str]> {
-    use coldwright::calc::{AmbientBasis, flare, torque};
-    use coldwright::tables::{flare as flare_table, torque as torque_table, tube};
+    use coldwright::calc::{AmbientBasis, flare, torque, vapour};
+    use coldwright::physics::{pipe_flow, water};
+    use coldwright::tables::{flare as flare_table, refrigerants, torque as torque_table, tube};
     vec![
         AmbientBasis::WORDS,
         flare::ConeAdvice::WORDS,
@@ -226,6 +227,11 @@ fn choices() -> Vec<&'static [&'static str]> {
         flare_table::FlaringTool::WORDS,
         torque_table::TorqueFamily::WORDS,
         tube::TubeSeries::WORDS,
+        vapour::VapourState::WORDS,
+        pipe_flow::Regime::WORDS,
+        water::Surface::WORDS,
+        refrigerants::OilFamily::WORDS,
+        refrigerants::ViscosityBasis::WORDS,
     ]
 }
 

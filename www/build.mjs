@@ -27,20 +27,14 @@ export async function build({
 } = {}) {
   const module = await readFile(join(here, "generated/coldwright_bg.wasm"));
   const moduleName = `core-${hash(module)}.wasm`;
-  const code = await bundle({
-    entries: ["src/main.tsx", "src/styles/page.css"],
-    moduleName,
-    isDevelopment,
-  });
+  const code = await bundle({ entries: ["src/main.tsx"], moduleName, isDevelopment });
   const files = new Map([...code, [moduleName, module], ...(await icons()), ...Object.entries(extraFiles)]);
   files.set("manifest.webmanifest", await readFile(join(here, "manifest.webmanifest")));
-  const named = (start, end) => [...files.keys()].find((name) => name.startsWith(start) && name.endsWith(end));
   const page = await readFile(join(here, "index.html"), "utf8");
   const filled = fill(page, {
     policy: contentSecurityPolicy,
     core: hash(module),
-    style: named("page-", ".css"),
-    script: named("main-", ".js"),
+    script: [...files.keys()].find((name) => name.startsWith("main-")),
     module: moduleName,
   });
   const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));

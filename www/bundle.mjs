@@ -30,7 +30,7 @@ export async function bundle({ entries, moduleName = "", isDevelopment, version 
       VERSION: JSON.stringify(version),
       FILES: JSON.stringify(listed),
     },
-    plugins: [messages],
+    plugins: [messages, style],
   });
   return outputFiles.map(({ path, contents }) => [basename(path), contents]);
 }
@@ -44,11 +44,23 @@ const messages = {
       const { body } = new FluentResource(source);
       const read = new Set(body.map(({ id }) => id));
       const written = [...source.matchAll(/^(-?[a-zA-Z][\w-]*) *=/gm)].map(([, id]) => id);
-      const errors = written
-        .filter((id, index) => !read.has(id) || written.indexOf(id) !== index)
-        .map((id) => ({ text: `${basename(path)}: message ${id} cannot be read or stands twice` }));
+      const bad = written.filter((id, index) => !read.has(id) || written.indexOf(id) !== index);
+      const text = `${basename(path)}: these messages cannot be read or stand twice: ${bad.join(", ")}`;
+      const errors = bad.length === 0 ? [] : [{ text }];
       const json = JSON.stringify(JSON.stringify({ body }));
       return { contents: `export const messages = JSON.parse(${json});`, errors, watchFiles: [path] };
+    });
+  },
+};
+
+/** The style sheet, its imports put together, as a text that the script applies. */
+const style = {
+  name: "style",
+  setup({ onLoad, initialOptions: { minify, target } }) {
+    onLoad({ filter: /\.css$/ }, async ({ path }) => {
+      const { outputFiles } = await esbuild.build({ entryPoints: [path], bundle: true, write: false, minify, target });
+      const [{ text }] = outputFiles;
+      return { contents: text, loader: "text" };
     });
   },
 };

@@ -39,234 +39,6 @@ title-tubes = Tubes
 title-convert = Convert
 title-settings = Settings
 
-keeping-unsupported = This browser keeps no copy: a signal is needed to open the page.
-keeping-fetching = Fetching everything for work without a signal …
-keeping-kept = All on this phone
-keeping-failed = Not all is on this phone yet. Open once more with a signal.
-update-waits = A newer version is here. Use it
-
-## Bench: tighten.
-
-bench-tighten = Tighten a { $size } flare nut to
-bench-aim = aim { $aim }
-bench-sizes = Tube size
-bench-basis-plate = The plate’s own figure holds.
-bench-basis-family = Only { $family } is used.
-bench-basis-overlap = What all families allow.
-bench-disagree = The families disagree on this size; the shaded part is what all of them allow.
-bench-withheld = Held back until the field below is mended.
-bench-oil = With oil on thread and both flare faces. Hold the fitting with a second wrench.
-bench-plate-wins = The equipment’s instructions and local code come first. Work on refrigerant circuits is for licensed persons.
-bench-family = Torque figures of
-bench-family-all = all families
-bench-torque-unit = Unit of the wrench
-bench-why = Why
-bench-flare = Flare
-bench-wrench = Wrench and adapter
-bench-torque-detail = Figures and plate
-bench-cone = Cone, outside
-bench-nut = Nut and wrench
-bench-thread = Thread
-bench-projection = Tube above the bar
-bench-class = Refrigerant class
-bench-tool = Flaring tool
-bench-no-cone = The series has no cone and nut for this size. Take the equipment’s instructions.
-bench-set = Set the wrench to
-bench-set-none = Enter adapter and wrench length.
-bench-fit = This wrench
-bench-fit-scale = Trusted from { $low } to { $high } { $unit }.
-drawing-flare = Section of the flare to scale: tube { $tube }, cone { $cone } across, 45 degrees.
-drawing-wrench = Wrench and adapter seen from above to scale, and a second wrench that holds the fitting.
-drawing-families = Bands of the families on one scale.
-drawing-hold = hold the fitting still
-drawing-cone = cone
-
-## Verdicts.
-
-verdict-in-band = in band
-verdict-out-of-band = out of band
-verdict-cannot-tell = cannot tell
-verdict-margin = { $margin } from the limit, ± { $uncertainty }
-
-## Tubes.
-
-tubes-size = Size
-tubes-bore = Bore
-tubes-wall = Wall
-tubes-mass = Copper
-tubes-volume = Holds
-tubes-rating = Rated
-tubes-rated-at = Rated pressure at { $temperature } of annealed copper, against the design pressure.
-tubes-per-metre = { $figure } a metre
-tubes-detail = { $size }: the working
-
-## Converter.
-
-convert-ask = A figure with its unit
-convert-examples = Such as
-convert-sign = Change the sign
-convert-air = Air
-convert-by-air = with the air at { $pressure }
-convert-nearest = Nearest 1/64 in
-convert-empty = Write any figure with its unit; every unit it can be in stands here at once.
-
-## Settings.
-
-settings-units = Units
-settings-system-metric = Metric
-settings-system-customary = Inch and pound
-settings-theme = Light
-settings-theme-system = as the phone
-settings-theme-day = day
-settings-theme-dark = dark
-settings-theme-sunlight = full sun
-settings-hand = Hand
-settings-hand-right = right
-settings-hand-left = left
-settings-edition = Version
-settings-edition-text = Page { $build }, tables { $core }
-settings-sources = Where the figures come from
-settings-caution = Cautions
-settings-caution-text = Pressure, flammable and asphyxiating gas, cold burns, electricity. These figures help a trained person and replace neither the equipment’s instructions nor local code nor a licence.
-
-## Quantities.
-
-quantity-gauge-pressure = gauge pressure
-quantity-absolute-pressure = absolute pressure
-quantity-vacuum = vacuum
-quantity-torque = torque
-quantity-length = length
-quantity-temperature = temperature
-quantity-mass = mass
-quantity-power = power
-quantity-volume-flow = volume flow
-quantity-area = area
-quantity-volume = volume
-quantity-mass-per-length = mass per length
-quantity-density = density
-quantity-mass-flow = mass flow
-quantity-force = force
-quantity-energy = energy
-quantity-velocity = velocity
-quantity-specific-enthalpy = specific enthalpy
-quantity-specific-heat-capacity = specific heat capacity
-quantity-dynamic-viscosity = viscosity
-quantity-time = time
-quantity-angle = angle
-quantity-ratio = ratio
-quantity-temperature-difference = temperature difference
-quantity-pressure-difference = pressure difference
-quantity-stress = stress
-quantity-altitude = altitude
-
-## Fields.
-
-field-tube = Tube
-field-series = Series
-field-wall = Wall
-field-length = Length
-field-temperature = Temperature
-field-designPressure = Design pressure
-field-flareClass = Refrigerant class
-field-tool = Flaring tool
-field-measuredCone = Cone as measured
-field-caliperUncertainty = Caliper may err by
-field-family = Torque figures of
-field-plateTorque = The plate’s own torque
-field-adapterLength = Adapter, drive to nut
-field-adapterAngle = Adapter angle, 0° straight out
-field-wrenchLength = Wrench, hand to drive
-field-wrenchRange = Wrench scale
-field-wrenchAccuracy = Wrench accuracy
-field-text = Figure
-field-quantity = Quantity
-field-altitude = Altitude
-field-barometer = Barometer
-
-## Choices.
-
-choice-astm-b280 = inch coils, ASTM B280
-choice-en-12735-1 = metric coils, EN 12735-1
-choice-class-1 = class 1: R-22, R-134a, R-407C
-choice-class-2 = class 2: R-410A, R-32
-choice-eccentric-clutch = eccentric with clutch
-choice-ordinary-clutch = ordinary clutch
-choice-wing-nut-bar = bar with wing nut
-choice-en-378-2 = EN 378-2
-choice-jis-b-8607 = JIS B 8607
-choice-common-practice = trade
-choice-plate = plate
-choice-overlap = all families
-choice-altitude = altitude
-choice-family = family
-choice-barometer = barometer
-choice-assumed-sea-level = assumed sea level
-choice-keep = Use it.
-choice-measure-again = Too near the limit for this caliper. Measure again, elsewhere on the rim.
-choice-more-above-bar = Too small: cut it off, flare anew with more tube above the bar.
-choice-less-above-bar = Too large: cut it off, flare anew with less tube above the bar.
-choice-no-cone-in-series = The series has no cone for this size.
-choice-largest-flared-tube = The largest tube that is flared; above it, braze.
-choice-oil-on-thread-and-faces = oil on thread and faces
-
-## Working.
-
-step-bore = Bore
-step-bore-area = Area of the bore
-step-tube-mass = Mass of the copper
-step-rated-pressure = Rated pressure
-step-least-cone = Smallest cone
-step-thread-pitch = Pitch of the thread
-step-aim-plate = Aim at the middle of the plate’s band
-step-aim-family = Aim at the middle of the family’s band
-step-aim-overlap = Aim at the middle of what all families allow
-step-wrench-setting = What the wrench must show
-step-standard-pressure = Air at the altitude
-step-gauge-to-absolute = From gauge to absolute
-
-figure-outside-diameter = outside diameter
-figure-wall = wall
-figure-bore = bore
-figure-bore-area = area of the bore
-figure-copper-density = density of copper
-figure-mass-per-length = mass per length
-figure-allowable-stress = allowable stress
-figure-least-wall = least wall
-figure-largest-diameter = largest diameter
-figure-rated-pressure = rated pressure
-figure-largest-cone = largest cone
-figure-cone-tolerance = tolerance
-figure-least-cone = smallest cone
-figure-threads-per-inch = threads an inch
-figure-thread-pitch = pitch
-figure-least-torque = least
-figure-most-torque = most
-figure-aim = aim
-figure-wrench-length = wrench, hand to drive
-figure-adapter-length = adapter, drive to nut
-figure-adapter-angle = adapter angle
-figure-wrench-setting = on the scale
-figure-altitude = altitude
-figure-air-pressure = air
-figure-gauge-pressure = gauge
-figure-absolute-pressure = absolute
-
-## Sources.
-
-source-kind-standard = standard
-source-kind-handbook = handbook
-source-kind-public-agency = public agency
-source-kind-reference-library = reference library
-source-kind-common-practice = common practice
-standing-read = read in the source
-standing-second-hand = read at second hand
-standing-from-memory = from memory, not checked against the source
-standing-derived = derived
-standing-no-source = no source
-title-tubes = Tubes
-title-convert = Convert
-title-settings = Settings
-
 ## The frame: header, navigation, what is kept on the phone.
 
 frame-skip = Skip to the figures
@@ -301,6 +73,7 @@ verdict-open = open
 
 ## Bench: torque.
 
+bench-sizes = Tube sizes
 torque-heading = Tighten a { $tube } flare nut to
 torque-heading-open = Flare and torque
 torque-aim = aim { $aim }
@@ -313,7 +86,7 @@ torque-basis-plate = the plate’s own figure
 torque-basis-family = { $family } alone
 torque-basis-overlap = what all families allow
 torque-basis-overlap-one = the one family with this size
-torque-basis-change = Families and plate
+torque-basis-change = change
 torque-family-choice = Whose band holds
 torque-family-all = What all families allow
 torque-family-none = no figure for this size
@@ -372,7 +145,7 @@ flare-cone = Cone
 flare-cone-of-class = Cone, { $class }
 flare-nut = Nut and wrench
 flare-thread = Thread
-flare-thread-pitch = { $designation }, pitch { $pitch }
+flare-thread-pitch = pitch { $pitch }
 flare-projection = Tube above the bar
 flare-projection-open = choose the tool
 flare-angle = Cone angle to the axis
@@ -416,6 +189,8 @@ wrench-set-adapter = With the adapter, set
 wrench-set-straight = No adapter, set
 wrench-gives = { $aim } at the nut; the band on the scale is { $band }
 wrench-straight = Without an offset adapter the scale shows what the nut gets.
+wrench-withheld = No setting is shown until the entries are put right.
+wrench-angles = Usual angles
 wrench-drawing = Wrench to scale, { $length } from hand to drive, adapter { $adapter } at { $angle }. Turn clockwise, seen from the tube; a second wrench holds the fitting.
 wrench-drawing-straight = Wrench on a { $nut } nut. Turn clockwise, seen from the tube; a second wrench holds the fitting.
 wrench-hold-still = hold the fitting still
@@ -452,8 +227,9 @@ tubes-volume-per-metre = A metre holds
 tubes-rated-pressure = Rated working pressure
 tubes-allowable-stress = Allowable stress at { $temperature }, annealed
 tubes-brazed = Brazing anneals drawn tube: it takes these figures too.
-tubes-length-volume = { $length } holds
-tubes-length-mass = { $length } weighs
+tubes-length = Length of tube
+tubes-length-volume = It holds
+tubes-length-mass = It weighs
 tubes-verdict-in-band = Bears the design pressure
 tubes-verdict-out-of-band = Does not bear the design pressure
 tubes-verdict-cannot-tell = On the limit of the design pressure
@@ -470,8 +246,8 @@ convert-meaning = as { $quantity }
 convert-also = the same as { $quantity }
 convert-metric = Metric
 convert-customary = Inch, pound
-convert-fraction = nearest 1/64: { $fraction } in
-convert-fraction-off = { $fraction } in and { $remainder }
+convert-fraction = nearest 1/64 in: { $fraction } in
+convert-fraction-off = leaves { $remainder }
 convert-air = Air around
 convert-air-barometer = with the barometer’s { $pressure } around
 convert-air-altitude = with { $pressure } around, the standard air of that altitude
@@ -519,6 +295,10 @@ settings-heading = Settings
 settings-units = Units
 settings-units-metric = Metric
 settings-units-customary = Inch, pound
+settings-units-metric-detail = mm, bar, °C, g/m
+settings-units-customary-detail = in, psi, °F, oz/ft
+settings-system = Everything but torque
+settings-light = Light
 settings-torque-unit = Torque, as on the wrench
 settings-look = Look
 settings-theme-system = As the phone

@@ -80,20 +80,23 @@ export function listenToAddress(changed: () => void): void {
   document.addEventListener("visibilitychange", saveAddress);
 }
 
-/** Least time between two writings: some browsers refuse more than a hundred in half a minute. */
-const millisecondsBetweenWritings = 400;
-let lastWriting = Number.NEGATIVE_INFINITY;
+/** Some browsers refuse more than a hundred writings in half a minute. */
+const mostWritings = 90;
+const millisecondsOfMostWritings = 30_000;
+let writings: readonly number[] = [];
 let writing: ReturnType<typeof setTimeout> | undefined;
 
+/** Writes after the figures have been drawn; when much is typed, the next writing takes it all together. */
 function scheduleWriting(): void {
-  const wait = lastWriting + millisecondsBetweenWritings - performance.now();
-  if (wait <= 0) writeNow();
-  else writing ??= setTimeout(writeNow, wait);
+  const start = performance.now() - millisecondsOfMostWritings;
+  writings = writings.filter((time) => time > start);
+  const wait = writings.length < mostWritings ? 0 : (writings[0] ?? start) - start;
+  writing ??= setTimeout(writeNow, wait);
 }
 
 function writeNow(): void {
   cancelWriting();
-  lastWriting = performance.now();
+  writings = [...writings, performance.now()];
   history.replaceState(null, "", writePlace(place()));
 }
 

@@ -15,3 +15,9 @@ declare module "*.ftl" {
   import type { FluentResource } from "@fluent/bundle";
   export const messages: FluentResource;
 }
+
+/** The text of a style sheet with its imports. */
+declare module "*.css" {
+  const text: string;
+  export default text;
+}

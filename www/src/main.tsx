@@ -8,10 +8,12 @@ import { message } from "./locale";
 import { keepOffline } from "./offline";
 import { routeOf } from "./routes";
 import { applyToDocument, listenToSettings } from "./settings";
+import style from "./styles/page.css";
 import { Frame } from "./views/frame";
 
 const root = document.getElementById("page") ?? document.body;
 let hasCrashed = false;
+let isDrawingDue = false;
 let shownPath: string | undefined;
 
 function crash(reason: unknown): void {
@@ -20,8 +22,14 @@ function crash(reason: unknown): void {
   showCrash(root, reason);
 }
 
-/** Draws at once, so that a keystroke and its figures share one frame. */
+/** Draws once for all changes of an event, at its end: a keystroke and its figures share one frame. */
+function drawSoon(): void {
+  if (!isDrawingDue) queueMicrotask(draw);
+  isDrawingDue = true;
+}
+
 function draw(): void {
+  isDrawingDue = false;
   if (hasCrashed) return;
   const { path } = place();
   const { title, View } = routeOf(path);
@@ -51,13 +59,22 @@ function arrive(): void {
   heading.focus({ preventScroll: true });
 }
 
+/** The style sheet comes with the script: a file of its own would be one more to wait for. */
+function applyStyle(): void {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(style);
+  document.adoptedStyleSheets = [sheet];
+}
+
 async function start(): Promise<void> {
+  const core = startCore();
+  applyStyle();
   applyToDocument();
-  await startCore();
-  listenToAddress(draw);
-  listenToSettings(draw);
+  await core;
+  listenToAddress(drawSoon);
+  listenToSettings(drawSoon);
   draw();
-  await keepOffline(draw);
+  await keepOffline(drawSoon);
 }
 
 addEventListener("error", (event) => {

@@ -2,6 +2,9 @@
 
 import type { FunctionComponent } from "preact";
 import { Bench } from "./views/bench";
+import { Convert } from "./views/convert";
+import { SettingsView } from "./views/settings";
+import { Tubes } from "./views/tubes";
 
 export interface Route {
   /** Message id of the title. */
@@ -13,6 +16,10 @@ const bench: Route = { title: "title-bench", View: Bench };
 
 const routes: Readonly<Record<string, Route>> = {
   "": bench,
+  torque: bench,
+  tubes: { title: "title-tubes", View: Tubes },
+  convert: { title: "title-convert", View: Convert },
+  settings: { title: "title-settings", View: SettingsView },
 };
 
 /** The route of a path; an unknown one opens the bench. */

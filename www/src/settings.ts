@@ -40,13 +40,22 @@ export function settings(): Settings {
 /** Changes some choices and keeps them. */
 export function choose(changes: Partial<Settings>): void {
   current = { ...settings(), ...changes };
+  storing ??= setTimeout(store);
+  applyToDocument();
+  listener();
+}
+
+let storing: ReturnType<typeof setTimeout> | undefined;
+
+/** Keeps the choices, after the figures that hang on them have been drawn. */
+function store(): void {
+  clearTimeout(storing);
+  storing = undefined;
   try {
-    localStorage.setItem(storageKey, JSON.stringify(current));
+    localStorage.setItem(storageKey, JSON.stringify(settings()));
   } catch {
     // Private windows and full storage refuse: the choice then holds for this visit.
   }
-  applyToDocument();
-  listener();
 }
 
 /** Chooses the unit of one quantity. */
@@ -63,6 +72,7 @@ export function keepInKit(name: string, text: string): void {
 /** Calls `changed` after each change, also one made in another tab; there is one listener, the page. */
 export function listenToSettings(changed: () => void): void {
   listener = changed;
+  addEventListener("pagehide", () => storing !== undefined && store());
   addEventListener("storage", (event) => {
     if (event.key !== storageKey && event.key !== null) return;
     current = undefined;

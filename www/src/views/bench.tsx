@@ -1,26 +1,20 @@
-// Stand-in until the bench is drawn.
+// The bench: how tight, how wide, which wrench. Opens without a question asked.
 
 import type { JSX } from "preact";
-import { enter, place } from "../address";
-import { calculate, showBand } from "../core";
-import { message } from "../locale";
-import { unitOf } from "../unit-choice";
+import { Cautions } from "../parts/cautions";
+import { FlarePanel } from "./bench/flare-panel";
+import { JointFigures } from "./bench/joint-figures";
+import { TorquePanel } from "./bench/torque-panel";
+import { WrenchPanel } from "./bench/wrench-panel";
 
 export function Bench(): JSX.Element {
-  const tube = place().entries.tube ?? "5/8";
-  const reply = calculate("torque", { tube });
-  const unit = unitOf("torque");
-  const shown = "answer" in reply ? showBand("torque", reply.answer.band, unit) : undefined;
   return (
-    <main>
-      <h1>{message("title-bench")}</h1>
-      {["3/8", "5/8"].map((size) => (
-        <button data-tube={size} onClick={() => enter("tube", size)}>
-          {size}
-        </button>
-      ))}
-      <input name="tube" aria-label="tube" value={tube} onInput={(event) => enter("tube", event.currentTarget.value)} />
-      <output data-figure="torque">{shown && `${shown.low}–${shown.high} ${shown.unit}`}</output>
+    <main class="bench">
+      <TorquePanel />
+      <JointFigures />
+      <FlarePanel />
+      <WrenchPanel />
+      <Cautions ids={["torque-caution-wrench", "torque-caution-code"]} />
     </main>
   );
 }

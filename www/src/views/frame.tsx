@@ -1,18 +1,62 @@
-// The frame around every view: header, navigation, state of the page.
+// The frame around every view: name, state of the phone's copy, the view, and under the thumb the
+// tube sizes of the bench and the ways to the other places.
 
 import type { ComponentChildren, JSX } from "preact";
+import { writePlace } from "../address";
+import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
+import { SizeRow } from "./bench/size-row";
 
-export function Frame({ path, children }: { path: string; children: ComponentChildren }): JSX.Element {
+const places = [
+  { path: "", title: "title-bench" },
+  { path: "tubes", title: "title-tubes" },
+  { path: "convert", title: "title-convert" },
+] as const;
+
+export function Frame({ path, children }: { readonly path: string; readonly children: ComponentChildren }): JSX.Element {
   const { keeping, updateWaits } = offlineState();
+  const elsewhere = ["tubes", "convert", "settings"].includes(path);
+  const here = elsewhere ? path : "";
   return (
-    <div data-path={path} data-keeping={keeping}>
+    <div class="frame" data-path={path} data-keeping={keeping}>
+      <header>
+        <a class="name" href={writePlace({ path: "", entries: {} })}>
+          Coldwright
+        </a>
+        <span class="keeping" role="status">
+          {message(`keeping-${keeping}`)}
+        </span>
+        <a
+          class="settings-link"
+          href={writePlace({ path: "settings", entries: {} })}
+          aria-current={here === "settings" ? "page" : undefined}
+        >
+          {message("title-settings")}
+        </a>
+      </header>
       {updateWaits && (
-        <button data-action="take-update" onClick={takeUpdate}>
-          update
-        </button>
+        <p class="update" role="status">
+          <span>{message("update-waits")}</span>
+          <button data-action="take-update" onClick={takeUpdate}>
+            {message("update-take")}
+          </button>
+        </p>
       )}
       {children}
+      <footer>
+        {!elsewhere && <SizeRow />}
+        <nav aria-label={message("frame-navigation")}>
+          {places.map(({ path: target, title }) => (
+            <a
+              key={target}
+              href={writePlace({ path: target, entries: {} })}
+              aria-current={here === target ? "page" : undefined}
+            >
+              {message(title)}
+            </a>
+          ))}
+        </nav>
+      </footer>
     </div>
   );
 }

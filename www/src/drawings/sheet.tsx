@@ -1,0 +1,60 @@
+// The sheet that drawings are drawn on: as wide as the column of the page, letters as large as the
+// person's own, so that a drawing never shrinks its labels.
+
+import type { ComponentChildren, JSX } from "preact";
+import { useEffect, useState } from "preact/hooks";
+
+export interface Sheet {
+  /** Width in CSS pixels. */
+  readonly width: number;
+  /** Height of a drawing's small letters in CSS pixels. */
+  readonly letter: number;
+}
+
+/** Widest column of the page and its margins, in letters of the root: as in the style sheet. */
+const columnLetters = 40;
+const marginLetters = 2;
+
+function sheetNow(): Sheet {
+  const root = document.documentElement;
+  const letter = Number.parseFloat(getComputedStyle(root).fontSize) || 16;
+  const column = Math.min(root.clientWidth, columnLetters * letter);
+  return { width: Math.max(column - marginLetters * letter, 200), letter: 0.8125 * letter };
+}
+
+/** The sheet as it is now; follows the turning of the phone. */
+export function useSheet(): Sheet {
+  const [sheet, setSheet] = useState(sheetNow);
+  useEffect(() => {
+    const follow = (): void => setSheet(sheetNow());
+    addEventListener("resize", follow);
+    return () => removeEventListener("resize", follow);
+  }, []);
+  return sheet;
+}
+
+/** A drawing in CSS pixels with its text alternative. */
+export function Drawing({ width, height, letter, alternative, children }: Sheet & {
+  readonly height: number;
+  readonly alternative: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <svg
+      class="drawing"
+      width={width}
+      height={height}
+      viewBox={`0 0 ${width} ${height}`}
+      font-size={letter}
+      role="img"
+      aria-label={alternative}
+    >
+      {children}
+    </svg>
+  );
+}
+
+/** About how wide a text is drawn. */
+export function textWidth(text: string, letter: number): number {
+  return text.length * letter * 0.6;
+}

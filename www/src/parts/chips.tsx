@@ -1,0 +1,21 @@
+// Ready-made texts: one tap puts one into a field.
+
+import type { JSX } from "preact";
+import { textOf, write } from "./fields";
+
+export function Chips({ field, label, texts }: {
+  readonly field: string;
+  readonly label: string;
+  readonly texts: readonly string[];
+}): JSX.Element {
+  const standing = textOf(field);
+  return (
+    <div class="chips" role="group" aria-label={label}>
+      {texts.map((text) => (
+        <button key={text} aria-pressed={text === standing} onClick={() => write(field, text)}>
+          {text}
+        </button>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+// Words to choose from, each a large target that says itself whether it is chosen.
+
+import type { ComponentChildren, JSX } from "preact";
+import type { Problem } from "../core";
+import { problemOf, problemText } from "./fields";
+
+export interface Choice {
+  readonly word: string;
+  readonly label: string;
+  /** What the choice means, in smaller letters. */
+  readonly detail?: string;
+}
+
+export interface ChoiceRowProps {
+  readonly name: string;
+  readonly legend: string;
+  readonly choices: readonly Choice[];
+  readonly chosen: string;
+  readonly onChoose: (word: string) => void;
+  readonly problems?: readonly Problem[];
+  /** Side by side for short words, else one under the other. */
+  readonly beside?: boolean;
+  readonly children?: ComponentChildren;
+}
+
+export function ChoiceRow(props: ChoiceRowProps): JSX.Element {
+  const { name, legend, choices, chosen, onChoose, problems = [], beside, children } = props;
+  const problem = problemOf(name, problems);
+  return (
+    <fieldset class={beside === true ? "choices beside" : "choices"}>
+      <legend>{legend}</legend>
+      <div class="choice-cells">
+        {choices.map(({ word, label, detail }) => (
+          <label key={word}>
+            <input type="radio" name={name} value={word} checked={word === chosen} onChange={() => onChoose(word)} />
+            <span>
+              {label}
+              {detail !== undefined && <small>{detail}</small>}
+            </span>
+          </label>
+        ))}
+      </div>
+      {children}
+      {problem && (
+        <p class="problem" data-problem-of={name}>
+          {problemText(problem)}
+        </p>
+      )}
+    </fieldset>
+  );
+}

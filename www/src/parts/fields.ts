@@ -1,0 +1,100 @@
+// The texts that stand in fields, where they are kept, and what is sent to the core of them.
+
+import { enter, place } from "../address";
+import { message } from "../locale";
+import { show, type Problem, type QuantityKind } from "../core";
+import { keepInKit, settings } from "../settings";
+import { unitOf } from "../unit-choice";
+
+/** Fields that go with the person from nut to nut and from job to job. */
+const kitFields: readonly string[] = [
+  "tube",
+  "flareClass",
+  "tool",
+  "caliperUncertainty",
+  "adapterLength",
+  "adapterAngle",
+  "wrenchLength",
+  "wrenchRange",
+  "wrenchAccuracy",
+];
+
+/** What stands in a field before anybody has touched it, so that figures are there at once. */
+function initialText(name: string): string {
+  switch (name) {
+    case "tube":
+      return "5/8";
+    case "flareClass":
+      return "class-2";
+    case "temperature":
+      return unitOf("temperature") === "°F" ? "150 °F" : "65 °C";
+    case "designPressure":
+      return unitOf("gauge-pressure") === "psi" ? "602 psi" : "41.5 bar";
+    default:
+      return "";
+  }
+}
+
+/** A blank stands for "emptied by the person", or the initial text would come back. */
+const emptied = " ";
+
+/** What stands in a field: the place's text, else the kit's, else the initial one. */
+export function textOf(name: string): string {
+  const text = place().entries[name] ?? settings().kit[name] ?? initialText(name);
+  return text === emptied ? "" : text;
+}
+
+/** Keeps what was typed. */
+export function write(name: string, text: string): void {
+  if (kitFields.includes(name)) keepInKit(name, text);
+  enter(name, text === "" && initialText(name) !== "" ? emptied : text);
+}
+
+/** A word to choose from, as it stands in the address; the core says if it is none of its own. */
+export function wordOf<Word extends string>(name: string): Word {
+  return textOf(name) as Word;
+}
+
+/** What a field sends: the text as typed and the unit of a bare number. */
+export function entryOf(
+  name: string,
+  quantity: QuantityKind,
+  unit = unitOf(quantity),
+): { readonly text: string; readonly assume: string } {
+  return { text: textOf(name), assume: unit };
+}
+
+/** Figures with no unit and no stroke: they take the unit that stands beside the field. */
+const bareFigures = /^[\s\d.,±+−–-]*\d[\s\d.,±+−–-]*$/;
+
+/**
+ * When a field is left, the unit that stood beside it is written into it: else the same text would
+ * mean something else after a change of units, or on the phone of somebody who gets the link.
+ */
+export function settle(name: string, unit: string | undefined): void {
+  const text = textOf(name);
+  if (unit !== undefined && bareFigures.test(text)) write(name, `${text.trim()} ${unit}`);
+}
+
+/** The problem of a field, if it has one. */
+export function problemOf(name: string, problems: readonly Problem[]): Problem | undefined {
+  return problems.find(({ field }) => field === name);
+}
+
+/** The sentence for a problem, its figures in the person's units. */
+export function problemText(problem: Problem): string {
+  const quantity = "quantity" in problem ? problem.quantity : undefined;
+  const told = Object.entries(problem).map(([name, found]) => [name, argument(name, found, quantity)] as const);
+  return message(`problem-${problem.code}`, Object.fromEntries(told));
+}
+
+function argument(name: string, found: unknown, quantity: QuantityKind | undefined): string {
+  if (Array.isArray(found)) return found.join(", ");
+  if (typeof found === "number" && quantity !== undefined) {
+    const { number, unit } = show(quantity, found, unitOf(quantity), "significant");
+    return `${number} ${unit}`;
+  }
+  if (name === "quantity" || (name === "found" && quantity !== undefined)) return message(`quantity-${String(found)}`);
+  if (name === "with") return message(`field-${String(found)}`);
+  return String(found);
+}

@@ -1,0 +1,130 @@
+// Choices that stay, the kit in the bag, cautions, this edition, and the bibliography.
+
+import type { JSX } from "preact";
+import { bibliography, calculate, units } from "../core";
+import { build, coreEdition } from "../edition";
+import { message } from "../locale";
+import { Cautions } from "../parts/cautions";
+import { ChoiceRow } from "../parts/choice-row";
+import { EntryField } from "../parts/entry-field";
+import { textOf, write } from "../parts/fields";
+import { SourceList } from "../parts/sources";
+import { choose, chooseUnit, settings, type Hand, type Theme, type UnitSystem } from "../settings";
+import { unitOf } from "../unit-choice";
+import { wrenchInput } from "./bench/joint";
+
+const systems: readonly UnitSystem[] = ["metric", "customary"];
+const themes: readonly Theme[] = ["system", "day", "dark", "sunlight"];
+const hands: readonly Hand[] = ["left", "right"];
+const tools = ["eccentric-clutch", "ordinary-clutch", "wing-nut-bar"] as const;
+
+export function SettingsView(): JSX.Element {
+  return (
+    <main class="settings">
+      <h1>{message("settings-heading")}</h1>
+      <Units />
+      <Look />
+      <Kit />
+      <section>
+        <h2>{message("settings-cautions")}</h2>
+        <Cautions
+          ids={["settings-caution-plate", "settings-caution-licence", "settings-caution-pressure", "settings-caution-sources"]}
+        />
+      </section>
+      <section>
+        <h2>{message("settings-edition")}</h2>
+        <p>{message("settings-edition-page", { build })}</p>
+        <p>{message("settings-edition-core", { core: coreEdition })}</p>
+        <p class="note">{message("settings-nothing-sent")}</p>
+      </section>
+      <section>
+        <h2>{message("settings-sources")}</h2>
+        <p class="note">{message("settings-sources-intro")}</p>
+        <SourceList ids={bibliography().map(({ id }) => id)} />
+      </section>
+    </main>
+  );
+}
+
+function Units(): JSX.Element {
+  const { system } = settings();
+  // The wrench in the hand keeps its unit whatever else is chosen.
+  const { torque } = settings().units;
+  const keep = torque === undefined ? {} : { torque };
+  return (
+    <section>
+      <h2>{message("settings-units")}</h2>
+      <ChoiceRow
+        name="system"
+        legend={message("settings-system")}
+        beside
+        chosen={system}
+        onChoose={(word) => choose({ system: word === "customary" ? "customary" : "metric", units: keep })}
+        choices={systems.map((word) => ({
+          word,
+          label: message(`settings-units-${word}`),
+          detail: message(`settings-units-${word}-detail`),
+        }))}
+      />
+      <ChoiceRow
+        name="torqueUnit"
+        legend={message("settings-torque-unit")}
+        beside
+        chosen={unitOf("torque")}
+        onChoose={(symbol) => chooseUnit("torque", symbol)}
+        choices={units("torque").map(({ symbol }) => ({ word: symbol, label: symbol }))}
+      />
+    </section>
+  );
+}
+
+function Look(): JSX.Element {
+  const { theme, hand } = settings();
+  return (
+    <section>
+      <h2>{message("settings-look")}</h2>
+      <ChoiceRow
+        name="theme"
+        legend={message("settings-light")}
+        beside
+        chosen={theme}
+        onChoose={(word) => choose({ theme: themes.find((known) => known === word) ?? "system" })}
+        choices={themes.map((word) => ({ word, label: message(`settings-theme-${word}`) }))}
+      />
+      <ChoiceRow
+        name="hand"
+        legend={message("settings-hand")}
+        beside
+        chosen={hand}
+        onChoose={(word) => choose({ hand: word === "left" ? "left" : "right" })}
+        choices={hands.map((word) => ({ word, label: message(`settings-hand-${word}`) }))}
+      />
+    </section>
+  );
+}
+
+/** Read with a tube that has a torque, so that only the kit's own problems show. */
+function Kit(): JSX.Element {
+  const wrench = calculate("torque", { ...wrenchInput(), tube: "5/8", family: null, plateTorque: null });
+  const problems = "problems" in wrench ? wrench.problems : [];
+  return (
+    <section>
+      <h2>{message("settings-kit")}</h2>
+      <p class="note">{message("settings-kit-hint")}</p>
+      <ChoiceRow
+        name="tool"
+        legend={message("field-tool")}
+        chosen={textOf("tool")}
+        onChoose={(word) => write("tool", word)}
+        choices={tools.map((word) => ({ word, label: message(`choice-${word}`) }))}
+      />
+      <div class="fields">
+        <EntryField name="wrenchLength" problems={problems} unit={unitOf("length")} />
+        <EntryField name="adapterLength" problems={problems} unit={unitOf("length")} />
+      </div>
+      <EntryField name="adapterAngle" problems={problems} unit="°" />
+      <EntryField name="wrenchRange" problems={problems} unit={unitOf("torque")} words />
+      <EntryField name="wrenchAccuracy" problems={problems} unit="%" />
+    </section>
+  );
+}
