@@ -316,12 +316,32 @@ run_page() {
     exec node www/serve.mjs dist
 }
 
+# The core beside the reference library, natively and in WebAssembly, in one run.
+bench_beside_library() {
+    local library environment loop=saturation_loop
+    library=$(grep '^CoolProp==' tests/reference/fluids/requirements.txt)
+    environment=$CACHE/python-$library
+    if [[ ! -x $environment/bin/python ]]; then
+        say "install $library (once)"
+        { python3 -m venv "$environment.new" && quietly "$environment.new/bin/pip" install "$library" numpy; } ||
+            stop "Python 3 with venv is missing: as root, apt-get install python3-venv"
+        mv -T "$environment.new" "$environment"
+    fi
+    cargo build --quiet --locked --release --example "$loop"
+    RUSTC=$wasm_rustc CARGO_ENCODED_RUSTFLAGS=$(path_remapping) "$wasm_cargo" build --quiet --locked \
+        --target "$WASM_TARGET" --target-dir "$wasm_target_directory" --no-default-features --profile page --example "$loop"
+    "$environment/bin/python" benches/library.py "${CARGO_TARGET_DIR:-target}/release/examples/lib$loop.so" \
+        "$wasm_target_directory/$WASM_TARGET/page/examples/$loop.wasm" "$GENERATED/coldwright_bg.wasm"
+}
+
 run_benches() {
     prepare_page
     prepare_browser
     say "measure the core"
     cargo bench --locked
     build_dist
+    say "measure the core beside the reference library"
+    bench_beside_library
     say "measure the page"
     page bench
 }

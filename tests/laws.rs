@@ -178,32 +178,26 @@ fn any_value() -> impl Strategy<Value = String> {
     ]
 }
 
-/// A request to a calculation with fields it has and odd values in them.
+/// A sound request with some of its fields, or fields it lacks, turned into odd values.
 fn any_request() -> impl Strategy<Value = String> {
-    let catalogue = coldwright::terminal::catalogue();
-    let fields: Vec<(String, String)> = coldwright::calc::NAMES
-        .iter()
-        .flat_map(|name| {
-            input_fields(&catalogue, name)
-                .into_iter()
-                .map(|f| (name.to_string(), f))
+    let sound: Vec<(String, serde_json::Value)> = include_str!("reference/boundary.jsonl")
+        .lines()
+        .map(|line| serde_json::from_str::<serde_json::Value>(line).unwrap())
+        .map(|row| {
+            (
+                row["calculation"].as_str().unwrap().to_string(),
+                row["input"].clone(),
+            )
         })
         .collect();
-    assert!(fields.len() > 20, "the catalogue names the fields");
-    let one = (
-        proptest::sample::select(fields.clone()),
-        any_value(),
-        any_value(),
-        0..fields.len(),
-    );
-    one.prop_map(move |((name, field), first, second, other)| {
-        let (other_name, other_field) = &fields[other];
-        let more = if *other_name == name && *other_field != field {
-            format!(",\"{other_field}\":{second}")
-        } else {
-            String::new()
-        };
-        format!("{{\"calculation\":\"{name}\",\"input\":{{\"tube\":\"5/8\",\"text\":\"1 m\",\"{field}\":{first}{more}}}}}")
+    let catalogue = coldwright::terminal::catalogue();
+    let odd = proptest::collection::vec((any::<proptest::sample::Index>(), any_value()), 0..4);
+    (proptest::sample::select(sound), odd).prop_map(move |((name, mut input), odd)| {
+        let fields = input_fields(&catalogue, &name);
+        for (place, value) in odd {
+            input[place.get(&fields)] = serde_json::from_str(&value).unwrap();
+        }
+        format!("{{\"calculation\":\"{name}\",\"input\":{input}}}")
     })
 }
 

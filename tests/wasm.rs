@@ -147,7 +147,7 @@ fn sorted(value: &JsValue) -> String {
     if !value.is_object() {
         return text(value);
     }
-    let keys = Object::keys(value.unchecked_ref());
+    let keys = Object::keys(value.unchecked_ref::<Object>());
     let mut names: Vec<String> = keys.iter().filter_map(|key| key.as_string()).collect();
     names.sort();
     let members: Vec<String> = names

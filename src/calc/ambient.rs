@@ -4,9 +4,12 @@ use serde::Serialize;
 
 use super::problem::{Field, Misfit, Problem};
 use super::reading::Reading;
-use super::working::Step;
+use super::refusal::Origin;
+use super::working::{Step, Working};
 use crate::physics::atmosphere::standard_pressure;
-use crate::quantity::{AbsolutePressure, Altitude, Entry, STANDARD_ATMOSPHERE, choice};
+use crate::quantity::{
+    AbsolutePressure, Altitude, Entry, GaugePressure, QuantityKind, STANDARD_ATMOSPHERE, choice,
+};
 use crate::tables::SourceId;
 
 /// Pressure of the air and how it is known.
@@ -51,19 +54,7 @@ pub fn ambient(
             reading.problem(Problem::misfit(Field::named("barometer"), misfit));
             None
         }
-        (_, Some(pressure)) => {
-            let (low, high) = BAROMETER_RANGE;
-            if !(low..=high).contains(&pressure.in_pascals()) {
-                let limit = AbsolutePressure::pascals;
-                let field = Field::named("barometer");
-                reading.problem(Problem::outside(field, limit(low), limit(high)));
-                return None;
-            }
-            Some(Ambient {
-                pressure,
-                basis: AmbientBasis::Barometer,
-            })
-        }
+        (_, Some(pressure)) => by_barometer(reading, Field::named("barometer"), pressure),
         (Some(altitude), None) => Some(Ambient {
             pressure: standard_pressure(altitude),
             basis: AmbientBasis::Altitude,
@@ -78,6 +69,81 @@ pub fn ambient(
     }
 }
 
+/// The air from what a barometer shows.
+pub fn by_barometer(
+    reading: &mut Reading,
+    field: Field,
+    pressure: AbsolutePressure,
+) -> Option<Ambient> {
+    let (low, high) = BAROMETER_RANGE;
+    if !(low..=high).contains(&pressure.in_pascals()) {
+        let limit = AbsolutePressure::pascals;
+        reading.problem(Problem::outside(field, limit(low), limit(high)));
+        return None;
+    }
+    Some(Ambient {
+        pressure,
+        basis: AmbientBasis::Barometer,
+    })
+}
+
+/// A pressure that was entered, as a gauge reading or absolute.
+#[derive(Clone, Debug)]
+pub struct Entered {
+    /// Above vacuum.
+    pub absolute: AbsolutePressure,
+    /// As a gauge shows it in the air around.
+    pub gauge: GaugePressure,
+    /// Whether it was entered as a gauge reading.
+    pub by_gauge: bool,
+    /// Where it was entered.
+    pub origin: Origin,
+}
+
+/// The pressure that was entered in one of two fields, each given by its name.
+pub fn entered(
+    (gauge_field, gauge): (&'static str, Option<GaugePressure>),
+    (absolute_field, absolute): (&'static str, Option<AbsolutePressure>),
+    air: AbsolutePressure,
+) -> Option<Entered> {
+    match (gauge, absolute) {
+        (Some(gauge), _) => Some(Entered {
+            absolute: gauge.to_absolute(air),
+            gauge,
+            by_gauge: true,
+            origin: Origin {
+                shift: air.in_pascals(),
+                ..Origin::of(gauge_field, QuantityKind::GaugePressure)
+            },
+        }),
+        (None, Some(absolute)) => Some(Entered {
+            absolute,
+            gauge: absolute.to_gauge(air),
+            by_gauge: false,
+            origin: Origin::of(absolute_field, QuantityKind::AbsolutePressure),
+        }),
+        (None, None) => None,
+    }
+}
+
+/// The steps that lead to an absolute pressure from what was entered.
+pub fn entered_steps(entered: &Entered, altitude: &Entry<Altitude>, air: Ambient) -> Working {
+    if !entered.by_gauge {
+        return Working::new();
+    }
+    let mut steps = air_steps(altitude, air.pressure);
+    steps.push(gauge_step(entered.gauge, air.pressure));
+    steps
+}
+
+/// The step that finds the pressure of the air, if an altitude was entered.
+pub fn air_steps(altitude: &Entry<Altitude>, air: AbsolutePressure) -> Working {
+    match altitude {
+        Entry::Read(altitude) => vec![ambient_step(*altitude, air)],
+        _ => Working::new(),
+    }
+}
+
 /// The step that finds the pressure of the air from an altitude.
 pub fn ambient_step(altitude: Altitude, pressure: AbsolutePressure) -> Step {
     Step::of(
@@ -87,4 +153,12 @@ pub fn ambient_step(altitude: Altitude, pressure: AbsolutePressure) -> Step {
     .with("h", "figure-altitude", altitude)
     .from(SourceId::Icao7488)
     .gives("p", "figure-air-pressure", pressure)
+}
+
+/// The step that turns a gauge pressure into an absolute one.
+pub fn gauge_step(gauge: GaugePressure, air: AbsolutePressure) -> Step {
+    Step::of("step-gauge-to-absolute", "{p} = {pₑ} + {pₐ}")
+        .with("pₑ", "figure-gauge-pressure", gauge)
+        .with("pₐ", "figure-air-pressure", air)
+        .gives("p", "figure-absolute-pressure", gauge.to_absolute(air))
 }

@@ -2,14 +2,18 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::ambient::{Ambient, ambient, ambient_step};
+use super::ambient::{Ambient, air_steps, ambient, gauge_step};
 use super::problem::{Cause, Field, Problem, Problems};
 use super::reading::{Reading, optional, required};
+use super::refusal::Origin;
+use super::saturation_point::SaturationPoint;
 use super::working::{Step, Working};
 use crate::quantity::{
     AbsolutePressure, Altitude, Entry, Flaw, GaugePressure, InchFraction, Length, Notation,
-    Precision, Quantity, QuantityKind, System, Vacuum, choice, nearest_sixty_fourth, read, show,
+    Precision, Quantity, QuantityKind, System, Temperature, Vacuum, choice, nearest_sixty_fourth,
+    read, show,
 };
+use crate::tables::refrigerants::Refrigerant;
 
 /// What [`convert`] asks for.
 #[derive(Clone, Debug, Default, Deserialize)]
@@ -24,16 +28,23 @@ pub struct ConvertInput {
     pub altitude: Entry<Altitude>,
     /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
     pub barometer: Entry<AbsolutePressure>,
+    /// Refrigerant whose bubble and dew belong to a pressure or temperature: "R-410A".
+    pub refrigerant: Entry<Refrigerant>,
 }
 
 /// What [`convert`] finds.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+#[serde(rename_all = "camelCase")]
 pub struct ConvertAnswer {
     /// What the text can mean, the trade's usual meaning first.
     pub readings: Vec<ConvertReading>,
     /// The air that gauge and absolute pressures are converted with; absent where none is in play.
     pub ambient: Option<Ambient>,
+    /// Bubble and dew at the first pressure or temperature that the text can mean; absent without a refrigerant.
+    pub saturation: Option<SaturationPoint>,
+    /// Why there is no bubble and dew at that pressure or temperature.
+    pub no_saturation: Option<Problem>,
     /// The working.
     pub working: Working,
 }
@@ -148,7 +159,8 @@ const ONLY_WHEN_ASKED: &[QuantityKind] = &[
 ///
 /// # Method
 /// Each quantity is tried on the text. A pressure is also given as the other kinds of pressure,
-/// with the air of the altitude or barometer.
+/// with the air of the altitude or barometer, and with a refrigerant its bubble and dew temperature
+/// beside it; to a temperature belong bubble and dew pressure.
 ///
 /// # Errors
 /// Text that no quantity can read; both altitude and barometer.
@@ -169,6 +181,7 @@ pub fn convert(input: &ConvertInput) -> Result<ConvertAnswer, Problems> {
     let text = required!(reading, input.text);
     let asked = optional!(reading, input.quantity).and_then(ConvertQuantity::kind);
     let air = ambient(&mut reading, &input.altitude, &input.barometer);
+    let refrigerant = optional!(reading, input.refrigerant);
     let meanings = text
         .map(|text| meanings(&text, asked))
         .and_then(|meanings| {
@@ -182,7 +195,7 @@ pub fn convert(input: &ConvertInput) -> Result<ConvertAnswer, Problems> {
     let (Some(meanings), Some(air)) = (meanings, air) else {
         return Err(reading.take());
     };
-    Ok(answer(&meanings, air, input))
+    Ok(answer(&meanings, air, input, refrigerant))
 }
 
 /// Every quantity that the text can be read as, with its SI number.
@@ -246,7 +259,12 @@ fn best_flaw(failed: Vec<(QuantityKind, Result<f64, Flaw>)>) -> Flaw {
 /// Units named when none was understood.
 const OFFERED_UNITS: usize = 9;
 
-fn answer(meanings: &[(QuantityKind, f64)], air: Ambient, input: &ConvertInput) -> ConvertAnswer {
+fn answer(
+    meanings: &[(QuantityKind, f64)],
+    air: Ambient,
+    input: &ConvertInput,
+    refrigerant: Option<Refrigerant>,
+) -> ConvertAnswer {
     let mut readings: Vec<ConvertReading> = Vec::new();
     let mut working = Working::new();
     let pressure = meanings
@@ -262,9 +280,7 @@ fn answer(meanings: &[(QuantityKind, f64)], air: Ambient, input: &ConvertInput) 
     }
     if let Some((kind, si)) = pressure {
         let (others, step) = other_pressures(kind, si, air.pressure);
-        if let Entry::Read(altitude) = input.altitude {
-            working.push(ambient_step(altitude, air.pressure));
-        }
+        working.extend(air_steps(&input.altitude, air.pressure));
         working.extend(step);
         let absolute = |kind| kind == QuantityKind::AbsolutePressure;
         for (place, (other, si)) in others.into_iter().enumerate() {
@@ -272,11 +288,54 @@ fn answer(meanings: &[(QuantityKind, f64)], air: Ambient, input: &ConvertInput) 
             readings.insert(place + 1, one_reading(other, si, by_ambient));
         }
     }
+    let boiling = refrigerant.and_then(|refrigerant| {
+        let (point, steps) = match boiling(refrigerant, meanings, air.pressure)? {
+            Ok((point, steps)) => (Ok(point), Some(steps)),
+            Err(problem) => (Err(problem), None),
+        };
+        working.extend(steps.into_iter().flatten());
+        Some(point)
+    });
+    let (saturation, no_saturation) = match boiling {
+        Some(Ok(point)) => (Some(point), None),
+        Some(Err(problem)) => (None, Some(problem)),
+        None => (None, None),
+    };
     ConvertAnswer {
         readings,
         ambient: pressure.map(|_| air),
+        saturation,
+        no_saturation,
         working,
     }
+}
+
+/// Bubble and dew with the steps to them.
+type Boiling = (SaturationPoint, [Step; 2]);
+
+/// Bubble and dew at the first pressure or temperature among the meanings of the text.
+fn boiling(
+    refrigerant: Refrigerant,
+    meanings: &[(QuantityKind, f64)],
+    air: AbsolutePressure,
+) -> Option<Result<Boiling, Problem>> {
+    let (kind, si) = *meanings
+        .iter()
+        .find(|(kind, _)| is_pressure(*kind) || *kind == QuantityKind::Temperature)?;
+    let found = if kind == QuantityKind::Temperature {
+        SaturationPoint::at_temperature(refrigerant, Temperature::kelvins(si), air)
+            .map(|point| (point, point.pressure_steps(refrigerant)))
+    } else {
+        let absolute = gauge_of(kind, si, air).to_absolute(air);
+        SaturationPoint::at_pressure(refrigerant, absolute, air)
+            .map(|point| (point, point.temperature_steps(refrigerant)))
+    };
+    let quantity = if kind == QuantityKind::Temperature {
+        kind
+    } else {
+        QuantityKind::AbsolutePressure
+    };
+    Some(found.map_err(|beyond| Origin::of("text", quantity).refused(beyond, "refrigerant")))
 }
 
 fn is_pressure(kind: QuantityKind) -> bool {
@@ -286,22 +345,24 @@ fn is_pressure(kind: QuantityKind) -> bool {
     )
 }
 
+/// A pressure of any kind as a gauge shows it.
+fn gauge_of(kind: QuantityKind, si: f64, air: AbsolutePressure) -> GaugePressure {
+    match kind {
+        QuantityKind::AbsolutePressure => AbsolutePressure::pascals(si).to_gauge(air),
+        QuantityKind::Vacuum => Vacuum::pascals(si).to_gauge(),
+        _ => GaugePressure::pascals(si),
+    }
+}
+
 /// A pressure as the other kinds of pressure in this air, and the step from gauge to absolute.
 fn other_pressures(
     kind: QuantityKind,
     si: f64,
     air: AbsolutePressure,
 ) -> (Vec<(QuantityKind, f64)>, Option<Step>) {
-    let gauge = match kind {
-        QuantityKind::AbsolutePressure => AbsolutePressure::pascals(si).to_gauge(air),
-        QuantityKind::Vacuum => Vacuum::pascals(si).to_gauge(),
-        _ => GaugePressure::pascals(si),
-    };
+    let gauge = gauge_of(kind, si, air);
     let absolute = gauge.to_absolute(air);
-    let step = Step::of("step-gauge-to-absolute", "{p} = {pₑ} + {pₐ}")
-        .with("pₑ", "figure-gauge-pressure", gauge)
-        .with("pₐ", "figure-air-pressure", air)
-        .gives("p", "figure-absolute-pressure", absolute);
+    let step = gauge_step(gauge, air);
     let mut others = vec![(QuantityKind::GaugePressure, gauge.in_pascals())];
     if absolute.in_pascals() >= 0.0 {
         others.push((QuantityKind::AbsolutePressure, absolute.in_pascals()));

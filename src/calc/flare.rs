@@ -12,6 +12,7 @@ use crate::tables::flare::{
     CONE_HALF_ANGLE_DEGREES, CONE_SOURCE, CONE_TOLERANCE, CORNER_RADIUS, FlareClass, FlareSize,
     FlaringTool, LARGEST_FLARED_TUBE, THREAD_SOURCE, bar_projection, flare_size, flare_size_names,
 };
+use crate::tables::refrigerants::Refrigerant;
 
 /// What [`flare`] asks for.
 #[derive(Clone, Debug, Default, Deserialize)]
@@ -20,8 +21,10 @@ use crate::tables::flare::{
 pub struct FlareInput {
     /// Outside diameter of the tube, required: "5/8", "15.88 mm".
     pub tube: Entry<Length>,
-    /// Pressure class of the joint, required: class 2 for R-410A, R-32 and their like.
+    /// Pressure class of the joint, required without `refrigerant`: class 2 for R-410A, R-32 and their like.
     pub flare_class: Entry<FlareClass>,
+    /// Refrigerant in the tube, which gives the class: "R-410A".
+    pub refrigerant: Entry<Refrigerant>,
     /// Flaring tool, for the tube above the bar.
     pub tool: Entry<FlaringTool>,
     /// Outside diameter of the finished cone, as measured.
@@ -140,7 +143,8 @@ const COARSEST_CALIPER: Length = Length::metres(2e-3);
 /// Annealed copper tube 1/4 to 3/4 in.
 ///
 /// # Errors
-/// A size that is not flared; a measured cone for a size that the series does not have; a cone
+/// A size that is not flared; a refrigerant that is not run through flared tube, or whose class is not
+/// the one entered; a measured cone for a size that the series does not have; a cone
 /// narrower than the tube.
 ///
 /// # Examples
@@ -163,7 +167,7 @@ const COARSEST_CALIPER: Length = Length::metres(2e-3);
 pub fn flare(input: &FlareInput) -> Result<FlareAnswer, Problems> {
     let mut reading = Reading::default();
     let tube = required!(reading, input.tube);
-    let class = required!(reading, input.flare_class);
+    let class = class(input, &mut reading);
     let tool = optional!(reading, input.tool);
     let measured_cone = optional!(reading, input.measured_cone);
     let caliper = optional!(reading, input.caliper_uncertainty).unwrap_or(CALIPER_UNCERTAINTY);
@@ -185,6 +189,35 @@ pub fn flare(input: &FlareInput) -> Result<FlareAnswer, Problems> {
         return Err(reading.take());
     };
     Ok(answer(size, class, tool, measured_cone, caliper))
+}
+
+/// The class entered, or that of the refrigerant entered, which must not differ.
+fn class(input: &FlareInput, reading: &mut Reading) -> Option<FlareClass> {
+    if matches!(input.refrigerant, Entry::Absent) {
+        return required!(reading, input.flare_class);
+    }
+    let entered = optional!(reading, input.flare_class);
+    let refrigerant = optional!(reading, input.refrigerant)?;
+    let class = reading.accept(class_of(refrigerant))?;
+    if entered.is_some_and(|entered| entered != class) {
+        let with = Field::named("refrigerant");
+        let field = Field::named("flare_class");
+        reading.problem(Problem::misfit(field, Misfit::Conflict { with }));
+    }
+    Some(class)
+}
+
+/// Pressure class of flare joints for a refrigerant.
+fn class_of(refrigerant: Refrigerant) -> Result<FlareClass, Problem> {
+    let class = refrigerant.flare_class().map(|class| class.figure);
+    class.ok_or_else(|| {
+        let all = Refrigerant::ALL.iter();
+        let flared = all.filter(|other| other.flare_class().is_some());
+        let misfit = Misfit::NotInTable {
+            accepted: flared.map(|other| other.word()).collect(),
+        };
+        Problem::misfit(Field::named("refrigerant"), misfit)
+    })
 }
 
 fn size_of(tube: Length) -> Result<&'static FlareSize, Problem> {

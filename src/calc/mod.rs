@@ -3,22 +3,35 @@
 
 mod ambient;
 pub mod convert;
+mod count;
 mod fields;
 pub mod flare;
+pub mod moist_air;
+pub mod nitrogen_hold;
+pub mod pipe_friction;
 mod problem;
 mod reading;
+mod refrigerant_facts;
+mod refusal;
 mod registry;
+pub mod saturation;
+mod saturation_point;
 pub mod torque;
 pub mod tube;
+pub mod vapour;
 mod verdict;
+pub mod water_saturation;
 mod working;
 
 pub use ambient::{Ambient, AmbientBasis};
+pub use count::Count;
 pub use fields::fields_of;
 pub use problem::{Cause, Field, Misfit, Problem, Problems};
 pub use reading::Reading;
+pub use refrigerant_facts::{RefrigerantFacts, WarmingPotentials};
 pub use registry::{Door, NAMES, answer};
 #[cfg(feature = "terminal")]
 pub use registry::{Entry as CatalogueEntry, catalogue};
+pub use saturation_point::SaturationPoint;
 pub use verdict::{Judgement, Verdict, judge, judge_at_least};
 pub use working::{Figure, Step, Unfinished, Working};

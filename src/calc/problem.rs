@@ -27,7 +27,7 @@ impl Field {
             match character {
                 '_' => raise = true,
                 letter if raise => {
-                    name.extend(letter.to_uppercase());
+                    name.push(letter.to_ascii_uppercase());
                     raise = false;
                 }
                 letter => name.push(letter),
@@ -98,6 +98,57 @@ pub enum Misfit {
         low: f64,
         /// Largest valid, SI.
         high: f64,
+    },
+    /// Below what the method is valid for.
+    TooLow {
+        /// What is measured.
+        quantity: QuantityKind,
+        /// Smallest valid, SI.
+        limit: f64,
+    },
+    /// Above what the method is valid for.
+    TooHigh {
+        /// What is measured.
+        quantity: QuantityKind,
+        /// Largest valid, SI.
+        limit: f64,
+    },
+    /// So close to the critical point that the data do not hold.
+    NearCritical {
+        /// What is measured.
+        quantity: QuantityKind,
+        /// Largest valid, SI.
+        limit: f64,
+        /// Its value at the critical point, SI.
+        critical: f64,
+    },
+    /// At or above the critical point, where nothing boils or condenses.
+    AboveCritical {
+        /// What is measured.
+        quantity: QuantityKind,
+        /// Its value at the critical point, SI.
+        critical: f64,
+    },
+    /// Colder than its dew temperature: not all of it is vapour.
+    NotVapour {
+        /// What is measured.
+        quantity: QuantityKind,
+        /// Dew temperature at the pressure, SI.
+        limit: f64,
+    },
+    /// So many of these fields must be filled, no fewer and no more.
+    WrongCount {
+        /// How many.
+        needed: usize,
+        /// How many are.
+        found: usize,
+        /// The fields to choose from.
+        accepted: Vec<Field>,
+    },
+    /// It says the same as another field, or nearly, and fixes nothing together with it.
+    Dependent {
+        /// The other field.
+        with: Field,
     },
     /// Not in the table, which must not be interpolated.
     NotInTable {
@@ -181,6 +232,13 @@ impl Problem {
             Cause::Use(misfit) => match misfit {
                 Misfit::Missing { .. } => "missing",
                 Misfit::OutsideValidity { .. } => "outside-validity",
+                Misfit::TooLow { .. } => "too-low",
+                Misfit::TooHigh { .. } => "too-high",
+                Misfit::NearCritical { .. } => "near-critical",
+                Misfit::AboveCritical { .. } => "above-critical",
+                Misfit::NotVapour { .. } => "not-vapour",
+                Misfit::WrongCount { .. } => "wrong-count",
+                Misfit::Dependent { .. } => "dependent",
                 Misfit::NotInTable { .. } => "not-in-table",
                 Misfit::Conflict { .. } => "conflict",
                 Misfit::Impossible { .. } => "impossible",

@@ -1,7 +1,7 @@
 //! Takes the fields of an input one by one and gathers everything that is wrong with them.
 
 use super::problem::{Cause, Field, Misfit, Problem, Problems};
-use crate::quantity::{Enter, Entry};
+use crate::quantity::{Enter, Entry, Quantity};
 
 /// Gathers the problems of an input.
 #[derive(Debug, Default)]
@@ -37,6 +37,40 @@ impl Reading {
             return None;
         }
         self.optional(field, entry)
+    }
+
+    /// Whether exactly `needed` of some fields are filled, each given with whether it is. If too few
+    /// are, the first empty one is the problem; if too many, each that is one too much.
+    pub fn exactly(&mut self, needed: usize, fields: &[(&'static str, bool)]) -> bool {
+        let found = fields.iter().filter(|(_, filled)| *filled).count();
+        if found == needed {
+            return true;
+        }
+        let concerned = fields
+            .iter()
+            .filter(|(_, filled)| *filled == (found > needed));
+        let (skipped, most) = if found > needed {
+            (needed, found)
+        } else {
+            (0, 1)
+        };
+        for (name, _) in concerned.skip(skipped).take(most) {
+            let accepted = fields.iter().map(|(name, _)| Field::named(name)).collect();
+            let misfit = Misfit::WrongCount {
+                needed,
+                found,
+                accepted,
+            };
+            self.problem(Problem::misfit(Field::named(name), misfit));
+        }
+        false
+    }
+
+    /// Refuses a quantity outside what the method is valid for, both limits included.
+    pub fn within<Q: Quantity>(&mut self, field: Field, given: Option<Q>, (low, high): (Q, Q)) {
+        if given.is_some_and(|given| given < low || given > high) {
+            self.problem(Problem::outside(field, low, high));
+        }
     }
 
     /// Adds a problem that shows only when fields are seen together.
@@ -92,4 +126,14 @@ macro_rules! optional {
     };
 }
 
-pub(crate) use {optional, required};
+/// `filled!(input.length)`: the name of the field, and whether anything stands there.
+macro_rules! filled {
+    ($input:ident.$field:ident) => {
+        (
+            stringify!($field),
+            !matches!($input.$field, $crate::quantity::Entry::Absent),
+        )
+    };
+}
+
+pub(crate) use {filled, optional, required};

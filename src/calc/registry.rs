@@ -4,7 +4,10 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::fields::fields_of;
 use super::problem::{Field, Misfit, Problem, Problems};
-use super::{convert, flare, torque, tube};
+use super::{
+    convert, flare, moist_air, nitrogen_hold, pipe_friction, saturation, torque, tube, vapour,
+    water_saturation,
+};
 
 macro_rules! calculations {
     ($($name:literal $function:path, $input:ty => $answer:ty;)*) => {
@@ -50,6 +53,12 @@ calculations! {
     "flare" flare::flare, flare::FlareInput => flare::FlareAnswer;
     "torque" torque::torque, torque::TorqueInput => torque::TorqueAnswer;
     "convert" convert::convert, convert::ConvertInput => convert::ConvertAnswer;
+    "saturation" saturation::saturation, saturation::SaturationInput => saturation::SaturationAnswer;
+    "vapour" vapour::vapour, vapour::VapourInput => vapour::VapourAnswer;
+    "nitrogen-hold" nitrogen_hold::nitrogen_hold, nitrogen_hold::NitrogenHoldInput => nitrogen_hold::NitrogenHoldAnswer;
+    "water-saturation" water_saturation::water_saturation, water_saturation::WaterSaturationInput => water_saturation::WaterSaturationAnswer;
+    "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;
+    "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
 }
 
 /// How a door reads an input.

@@ -10,6 +10,9 @@ use crate::tables::fluids::nitrogen::{
 /// Specific gas constant, J/(kg K). Source: CODATA 2018 molar gas constant; molar mass of Span et al. (2000).
 const GAS_CONSTANT: f64 = 8.314_462_618 / 0.028_013_48;
 
+/// The largest pressure that is answered for.
+pub const HIGHEST_PRESSURE: AbsolutePressure = AbsolutePressure::pascals(LARGEST_PRESSURE);
+
 /// Each step of the fixed point gains more than a digit; more never help.
 const STEPS: usize = 24;
 

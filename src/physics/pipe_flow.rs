@@ -4,7 +4,9 @@ use serde::Serialize;
 
 use super::beyond::{Argument, Beyond, within};
 use crate::quantity::choice;
-use crate::quantity::{Density, DynamicViscosity, Length, MassFlow, PressureDifference, Velocity};
+use crate::quantity::{
+    Density, DynamicViscosity, Length, MassFlow, PressureDifference, Quantity, Velocity,
+};
 
 choice! {
     /// How the fluid flows.
@@ -23,9 +25,28 @@ const LAMINAR_UP_TO: f64 = 2300.0;
 /// Begin of turbulent flow, Reynolds number. Common practice.
 const TURBULENT_FROM: f64 = 4000.0;
 /// Reynolds numbers that are answered for.
-const REYNOLDS: (f64, f64) = (1e-3, 1e9);
-/// Roughest wall that is answered for: the end of Colebrook's own data.
-const ROUGHEST: f64 = 0.05;
+pub const REYNOLDS: (f64, f64) = (1e-3, 1e9);
+/// Roughest wall that is answered for, in bores: the end of Colebrook's own data.
+pub const ROUGHEST: f64 = 0.05;
+/// Bores that are answered for.
+pub const DIAMETERS: (Length, Length) = (Length::metres(1e-4), Length::metres(10.0));
+/// Lengths of tube that are answered for.
+pub const LENGTHS: (Length, Length) = (Length::metres(0.0), Length::metres(1e5));
+/// Densities that are answered for.
+pub const DENSITIES: (Density, Density) = (
+    Density::kilograms_per_cubic_metre(1e-6),
+    Density::kilograms_per_cubic_metre(3e4),
+);
+/// Viscosities that are answered for.
+pub const VISCOSITIES: (DynamicViscosity, DynamicViscosity) = (
+    DynamicViscosity::pascal_seconds(1e-7),
+    DynamicViscosity::pascal_seconds(1e3),
+);
+/// Flows that are answered for.
+const FLOWS: (MassFlow, MassFlow) = (
+    MassFlow::kilograms_per_second(0.0),
+    MassFlow::kilograms_per_second(1e4),
+);
 /// Newton's method gains twice the digits a step; from Haaland's start three suffice.
 const STEPS: usize = 4;
 
@@ -197,26 +218,11 @@ pub struct Flow {
 /// assert!((flow.pressure_drop.in_pascals() / exact - 1.0).abs() < 1e-12);
 /// ```
 pub fn flow(mass_flow: MassFlow, bore: Bore, length: Length, fluid: Fluid) -> Result<Flow, Beyond> {
-    let diameter = within(Argument::Diameter, bore.diameter.in_metres(), 1e-4, 10.0)?;
-    let metres = within(Argument::Length, length.in_metres(), 0.0, 1e5)?;
-    let density = within(
-        Argument::Density,
-        fluid.density.in_kilograms_per_cubic_metre(),
-        1e-6,
-        3e4,
-    )?;
-    let viscosity = within(
-        Argument::Viscosity,
-        fluid.viscosity.in_pascal_seconds(),
-        1e-7,
-        1e3,
-    )?;
-    let kilograms = within(
-        Argument::Flow,
-        mass_flow.in_kilograms_per_second(),
-        0.0,
-        1e4,
-    )?;
+    let diameter = quantity_within(Argument::Diameter, bore.diameter, DIAMETERS)?;
+    let metres = quantity_within(Argument::Length, length, LENGTHS)?;
+    let density = quantity_within(Argument::Density, fluid.density, DENSITIES)?;
+    let viscosity = quantity_within(Argument::Viscosity, fluid.viscosity, VISCOSITIES)?;
+    let kilograms = quantity_within(Argument::Flow, mass_flow, FLOWS)?;
     let velocity = kilograms / (density * bore.diameter.circle().in_square_metres());
     let reynolds = density * velocity * diameter / viscosity;
     let friction = friction(reynolds, bore.roughness.in_metres() / diameter)?;
@@ -227,4 +233,12 @@ pub fn flow(mass_flow: MassFlow, bore: Bore, length: Length, fluid: Fluid) -> Re
         friction,
         pressure_drop: PressureDifference::pascals(drop),
     })
+}
+
+fn quantity_within<Q: Quantity>(
+    argument: Argument,
+    quantity: Q,
+    (low, high): (Q, Q),
+) -> Result<f64, Beyond> {
+    within(argument, quantity.si(), low.si(), high.si())
 }

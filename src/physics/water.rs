@@ -128,6 +128,77 @@ pub fn saturation_temperature(pressure: AbsolutePressure) -> Result<Temperature,
     }))
 }
 
+/// Coldest liquid water that is answered for, K: -40 °C, where supercooled water freezes by itself.
+const COLDEST_LIQUID: f64 = 233.15;
+
+/// Pressure of vapour in balance with ice or liquid water at this temperature, stable or not.
+///
+/// # Method
+/// As [`saturation_pressure`]. Supercooled liquid: IAPWS R7-97, equation 30, extrapolated below
+/// 273.15 K; within 0.25 % of Murphy and Koop (2005) down to -40 °C.
+///
+/// # Valid for
+/// Ice from 190 K to the triple point, liquid from 233.15 K to the critical temperature.
+///
+/// # Errors
+/// [`Beyond`] on `Temperature`.
+pub fn pressure_over(
+    surface: Surface,
+    temperature: Temperature,
+) -> Result<AbsolutePressure, Beyond> {
+    let (low, high) = temperatures(surface);
+    let kelvins = within(Argument::Temperature, temperature.in_kelvins(), low, high)?;
+    Ok(AbsolutePressure::pascals(match surface {
+        Surface::Ice => sublimation_pressure(kelvins),
+        Surface::Liquid => boiling_pressure(kelvins),
+    }))
+}
+
+/// Temperature of ice or liquid water in balance with vapour of this pressure, stable or not.
+///
+/// # Valid for
+/// The pressures of [`pressure_over`].
+///
+/// # Errors
+/// [`Beyond`] on `Pressure`.
+///
+/// # Examples
+/// ```
+/// use coldwright::physics::water::{Surface, temperature_over};
+/// use coldwright::quantity::{AbsolutePressure, Quantity};
+/// let pressure = AbsolutePressure::read("500 micron").unwrap();
+/// let supercooled = temperature_over(Surface::Liquid, pressure).unwrap();
+/// assert!((supercooled.in_kelvins() - 273.15 + 27.1).abs() < 0.02);
+/// ```
+pub fn temperature_over(
+    surface: Surface,
+    pressure: AbsolutePressure,
+) -> Result<Temperature, Beyond> {
+    let (low, high) = temperatures(surface);
+    let law = match surface {
+        Surface::Ice => sublimation_pressure,
+        Surface::Liquid => boiling_pressure,
+    };
+    let pascals = within(
+        Argument::Pressure,
+        pressure.in_pascals(),
+        law(low),
+        law(high),
+    )?;
+    Ok(Temperature::kelvins(match surface {
+        Surface::Ice => turning_point(low, high, |kelvins| law(kelvins) < pascals),
+        Surface::Liquid => boiling_temperature(pascals),
+    }))
+}
+
+/// Coldest and hottest that a surface is answered for, K.
+const fn temperatures(surface: Surface) -> (f64, f64) {
+    match surface {
+        Surface::Ice => (COLDEST, TRIPLE_TEMPERATURE),
+        Surface::Liquid => (COLDEST_LIQUID, CRITICAL_TEMPERATURE),
+    }
+}
+
 /// Whether vapour at this pressure is in balance with ice or with liquid water.
 pub fn surface(pressure: AbsolutePressure) -> Surface {
     if pressure.in_pascals() < TRIPLE_PRESSURE {

@@ -10,7 +10,8 @@ quantity! {
     ///
     /// ```
     /// use coldwright::quantity::{Quantity, Temperature};
-    /// assert_eq!(Temperature::read("-40 °F").unwrap(), Temperature::read("-40 °C").unwrap());
+    /// let [fahrenheit, celsius] = ["-40 °F", "-40 °C"].map(|text| Temperature::read(text).unwrap());
+    /// assert!((fahrenheit - celsius).in_kelvins().abs() < 1e-12);
     /// ```
     /// ```compile_fail
     /// # use coldwright::quantity::{Temperature, TemperatureDifference};

@@ -4,7 +4,6 @@
 pub mod flare;
 pub(crate) mod fluids;
 mod refrigerant_rows;
-mod refrigerant_sources;
 pub mod refrigerants;
 mod sources;
 pub mod stress;
@@ -12,5 +11,4 @@ pub mod substances;
 pub mod torque;
 pub mod tube;
 
-pub use refrigerant_sources::RefrigerantSource;
 pub use sources::{SOURCES, Source, SourceId, SourceKind, Standing};

@@ -1,10 +1,10 @@
 //! Constants of the refrigerants, row by row.
 
-use super::flare::FlareClass::{self, Class1, Class2};
-use super::refrigerant_sources::RefrigerantSource::{
-    self, Ashrae34, EquationOfState, MechanicalCode, MixtureModel, RealDecreto552,
-    RefrigerantStandard,
+use super::SourceId::{
+    self, Ashrae34, En378Part1, EquationUncertainty, MechanicalCode, MixtureUncertainty,
+    RealDecreto552Refrigerants,
 };
+use super::flare::FlareClass::{self, Class1, Class2};
 use super::refrigerants::OilFamily::{
     self, Alkylbenzene, Mineral, PolyalkyleneGlycol, Polyolester,
 };
@@ -18,23 +18,23 @@ pub(super) struct Row {
     pub components: &'static [(Substance, f64)],
     pub safety: SafetyClass,
     /// Lower flammability limit, kg/m³.
-    pub flammability: Option<(f64, RefrigerantSource)>,
+    pub flammability: Option<(f64, SourceId)>,
     /// Refrigerant concentration limit, g/m³.
-    pub concentration: (f64, RefrigerantSource),
+    pub concentration: (f64, SourceId),
     pub oils: &'static [OilFamily],
     pub flare: Option<FlareClass>,
     pub uncertainty: Uncertainty,
 }
 
 /// How far bubble and dew data may be off: kelvin, percent of pressure.
-pub(super) type Uncertainty = (f64, f64, RefrigerantSource);
+pub(super) type Uncertainty = (f64, f64, SourceId);
 
 /// Pure fluids with reference equations.
-const PURE: Uncertainty = (0.05, 0.2, EquationOfState);
+const PURE: Uncertainty = (0.05, 0.2, EquationUncertainty);
 /// Lemmon (2003).
-const PSEUDO_PURE: Uncertainty = (0.2, 0.5, EquationOfState);
+const PSEUDO_PURE: Uncertainty = (0.2, 0.5, EquationUncertainty);
 /// Mixtures with fitted pair parameters.
-const MIXTURE: Uncertainty = (0.4, 1.0, MixtureModel);
+const MIXTURE: Uncertainty = (0.4, 1.0, MixtureUncertainty);
 
 const ESTER: &[OilFamily] = &[Polyolester];
 const HYDROCARBON: &[OilFamily] = &[Mineral, Alkylbenzene, Polyolester];
@@ -55,7 +55,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R32 => Row {
             components: &[(S::R32, 100.0)],
             safety: A2L,
-            flammability: Some((0.307, RealDecreto552)),
+            flammability: Some((0.307, RealDecreto552Refrigerants)),
             concentration: (77.0, MechanicalCode),
             oils: ESTER,
             flare: Some(Class2),
@@ -73,7 +73,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R290 => Row {
             components: &[(S::R290, 100.0)],
             safety: A3,
-            flammability: Some((0.038, RealDecreto552)),
+            flammability: Some((0.038, RealDecreto552Refrigerants)),
             concentration: (9.5, Ashrae34),
             oils: HYDROCARBON,
             flare: Some(Class1),
@@ -138,7 +138,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R452B => Row {
             components: &[(S::R32, 67.0), (S::R125, 7.0), (S::R1234yf, 26.0)],
             safety: A2L,
-            flammability: Some((0.309, RefrigerantStandard)),
+            flammability: Some((0.309, En378Part1)),
             concentration: (77.0, Ashrae34),
             oils: ESTER,
             flare: Some(Class2),
@@ -147,7 +147,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R454B => Row {
             components: &[(S::R32, 68.9), (S::R1234yf, 31.1)],
             safety: A2L,
-            flammability: Some((0.296, RefrigerantStandard)),
+            flammability: Some((0.296, En378Part1)),
             concentration: (49.0, Ashrae34),
             oils: ESTER,
             flare: Some(Class2),
@@ -174,7 +174,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R600a => Row {
             components: &[(S::R600a, 100.0)],
             safety: A3,
-            flammability: Some((0.043, RefrigerantStandard)),
+            flammability: Some((0.043, En378Part1)),
             concentration: (9.5, Ashrae34),
             oils: HYDROCARBON,
             flare: Some(Class1),
@@ -183,7 +183,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R717 => Row {
             components: &[(S::R717, 100.0)],
             safety: B2L,
-            flammability: Some((0.116, RefrigerantStandard)),
+            flammability: Some((0.116, En378Part1)),
             concentration: (0.22, Ashrae34),
             oils: &[Mineral],
             flare: None,
@@ -201,7 +201,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R1234yf => Row {
             components: &[(S::R1234yf, 100.0)],
             safety: A2L,
-            flammability: Some((0.289, RefrigerantStandard)),
+            flammability: Some((0.289, En378Part1)),
             concentration: (75.0, Ashrae34),
             oils: &[Polyolester, PolyalkyleneGlycol],
             flare: Some(Class1),
@@ -210,7 +210,7 @@ pub(super) const fn row(refrigerant: Refrigerant) -> Row {
         Refrigerant::R1234zeE => Row {
             components: &[(S::R1234zeE, 100.0)],
             safety: A2L,
-            flammability: Some((0.303, RefrigerantStandard)),
+            flammability: Some((0.303, En378Part1)),
             concentration: (75.0, Ashrae34),
             oils: ESTER,
             flare: Some(Class1),

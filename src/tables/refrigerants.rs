@@ -1,9 +1,11 @@
 //! Refrigerants met on split systems: what they are made of and how they are handled. Their
 //! properties over temperature and pressure are laws: `physics::saturation`, `physics::vapour`.
 
+use serde::Serialize;
+
+use super::SourceId;
 use super::flare::FlareClass;
 use super::refrigerant_rows::row;
-use super::refrigerant_sources::RefrigerantSource;
 use super::substances::{ClimateReport, Substance};
 use crate::quantity::choice;
 use crate::quantity::{Density, Ratio, TemperatureDifference};
@@ -78,17 +80,32 @@ choice! {
     }
 }
 
+choice! {
+    /// Where viscosities come from.
+    ViscosityBasis {
+        /// The library's own, within about 5 %.
+        Library = "viscosity-of-the-library",
+        /// Mixed from those of the pure components: liquid by mole fractions of the logarithms
+        /// (Arrhenius), within about 10 %, cold up to 22 %; vapour by Wilke (1950), within about 9 %.
+        Mixed = "viscosity-mixed-from-components",
+    }
+}
+
 /// A figure and where it comes from.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "terminal", schemars(rename = "Sourced{T}"))]
 pub struct Sourced<T> {
     /// The figure.
     pub figure: T,
     /// Its source.
-    pub source: RefrigerantSource,
+    pub source: SourceId,
 }
 
 /// A component of a blend and its part of the mass.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+#[serde(rename_all = "camelCase")]
 pub struct Component {
     /// The pure substance.
     pub substance: Substance,
@@ -97,7 +114,8 @@ pub struct Component {
 }
 
 /// How far bubble and dew data may be from the truth, besides the fit.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
 pub struct SaturationUncertainty {
     /// Of a saturation temperature.
     pub temperature: TemperatureDifference,
@@ -110,9 +128,9 @@ impl Refrigerant {
     pub fn composition(self) -> Sourced<Vec<Component>> {
         let components = row(self).components;
         let source = if components.len() == 1 {
-            RefrigerantSource::PureSubstance
+            SourceId::PureSubstance
         } else {
-            RefrigerantSource::LibraryComposition
+            SourceId::CoolPropComposition
         };
         let figure = components
             .iter()
@@ -128,7 +146,7 @@ impl Refrigerant {
     pub fn safety_class(self) -> Sourced<SafetyClass> {
         Sourced {
             figure: row(self).safety,
-            source: RefrigerantSource::Ashrae34,
+            source: SourceId::Ashrae34,
         }
     }
 
@@ -161,11 +179,11 @@ impl Refrigerant {
     /// ```
     pub fn warming_potential(self, report: ClimateReport) -> Sourced<f64> {
         let mut total = 0.0;
-        let mut least_certain = RefrigerantSource::ClimateReports;
+        let mut least_certain = SourceId::ClimateReports;
         for (substance, percent) in row(self).components {
             let (potential, source) = substance.warming_potential(report);
             total += potential * percent / 100.0;
-            if source != RefrigerantSource::ClimateReports {
+            if source != SourceId::ClimateReports {
                 least_certain = source;
             }
         }
@@ -179,7 +197,7 @@ impl Refrigerant {
     pub fn oils(self) -> Sourced<&'static [OilFamily]> {
         Sourced {
             figure: row(self).oils,
-            source: RefrigerantSource::TradePractice,
+            source: SourceId::CommonPractice,
         }
     }
 
@@ -189,7 +207,7 @@ impl Refrigerant {
         let figure = row(self).components.len() > 1 && !azeotrope;
         Sourced {
             figure,
-            source: RefrigerantSource::TradePractice,
+            source: SourceId::CommonPractice,
         }
     }
 
@@ -197,8 +215,38 @@ impl Refrigerant {
     pub fn flare_class(self) -> Option<Sourced<FlareClass>> {
         row(self).flare.map(|figure| Sourced {
             figure,
-            source: RefrigerantSource::FlareStandard,
+            source: SourceId::JisB8607,
         })
+    }
+
+    /// Where its properties over temperature and pressure come from: the library and the equations in it.
+    pub const fn equations(self) -> &'static [SourceId] {
+        use SourceId as S;
+        match self {
+            Self::R22 => &[S::CoolProp, S::Kamei1995],
+            Self::R32 => &[S::CoolProp, S::TillnerRothYokozeki1997],
+            Self::R134a => &[S::CoolProp, S::TillnerRothBaehr1994],
+            Self::R290 => &[S::CoolProp, S::Lemmon2009],
+            Self::R404A | Self::R407C | Self::R410A | Self::R507A => &[S::CoolProp, S::Lemmon2003],
+            Self::R448A | Self::R449A | Self::R452B | Self::R454B | Self::R513A => {
+                &[S::CoolProp, S::BellMixtures, S::LemmonJacobsen2004]
+            }
+            Self::R600a => &[S::CoolProp, S::Buecker2006],
+            Self::R717 => &[S::CoolProp, S::Gao2023],
+            Self::R744 => &[S::CoolProp, S::SpanWagner1996],
+            Self::R1234yf => &[S::CoolProp, S::LemmonAkasaka2022],
+            Self::R1234zeE => &[S::CoolProp, S::TholLemmon2016],
+        }
+    }
+
+    /// Where its viscosities come from.
+    pub const fn viscosity_basis(self) -> ViscosityBasis {
+        match self {
+            Self::R448A | Self::R449A | Self::R452B | Self::R454B | Self::R513A => {
+                ViscosityBasis::Mixed
+            }
+            _ => ViscosityBasis::Library,
+        }
     }
 
     /// How far its bubble and dew data may be from the truth.

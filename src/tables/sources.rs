@@ -105,6 +105,68 @@ bibliography! {
         "US Navy NAVEDTRA 14315, Aviation structural mechanic", "figure 3-44";
     Iso6789 "iso-6789" Standard FromMemory
         "ISO 6789-1, Assembly tools for screws and nuts: hand torque tools", "accuracy ± 4 % above 10 N·m, ± 6 % below, tested from 20 % of the largest torque";
+    Ashrae34 "ashrae-34" Standard FromMemory
+        "ANSI/ASHRAE Standard 34, Designation and Safety Classification of Refrigerants", "tables 4-1 and 4-2";
+    MechanicalCode "imc-1103.1" PublicAgency Read
+        "International Mechanical Code, as adopted", "table 1103.1";
+    RealDecreto552Refrigerants "real-decreto-552-2019-refrigerants" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-02";
+    En378Part1 "en-378-1" Standard FromMemory
+        "EN 378-1 and ISO 817, refrigerants", "annex E; editions differ in the last digit";
+    PureSubstance "pure-substance" Standard Derived
+        "One substance, all of its mass", "";
+    ClimateReports "ipcc-ar4-ar5-ar6" PublicAgency Read
+        "IPCC assessment reports 4, 5 and 6, through the data package globalwarmingpotentials", "100 years";
+    ClimateReportsRecalled "ipcc-recalled" PublicAgency FromMemory
+        "IPCC assessment reports 4, 5 and 6; Regulation (EU) 517/2014 where report 4 has no figure", "100 years";
+    CoolProp "coolprop-8.0.0" ReferenceLibrary Read
+        "CoolProp 8.0.0; Bell, Wronski, Quoilin and Lemort, Ind. Eng. Chem. Res. 53 (2014) 2498", "states that the expansions are fitted to";
+    CoolPropComposition "coolprop-composition" ReferenceLibrary Read
+        "CoolProp 8.0.0, predefined mixtures, the mass fractions of ANSI/ASHRAE Standard 34", "";
+    EquationUncertainty "equation-of-state" ReferenceLibrary FromMemory
+        "Uncertainty stated by the authors of the equation of state, rounded up", "";
+    MixtureUncertainty "mixture-model" ReferenceLibrary Derived
+        "Claim for R-32/R-1234yf pairs (Bell 2022) and the shift of R-454B between CoolProp 7.2 and 8.0.0", "";
+    Kamei1995 "kamei-1995" ReferenceLibrary SecondHand
+        "Kamei, Beyerlein and Jacobsen, Int. J. Thermophys. 16 (1995)", "R-22, by CoolProp";
+    TillnerRothYokozeki1997 "tillner-roth-yokozeki-1997" ReferenceLibrary SecondHand
+        "Tillner-Roth and Yokozeki, J. Phys. Chem. Ref. Data 26 (1997)", "R-32, by CoolProp";
+    TillnerRothBaehr1994 "tillner-roth-baehr-1994" ReferenceLibrary SecondHand
+        "Tillner-Roth and Baehr, J. Phys. Chem. Ref. Data 23 (1994)", "R-134a, by CoolProp";
+    Lemmon2009 "lemmon-2009" ReferenceLibrary SecondHand
+        "Lemmon, McLinden and Wagner, J. Chem. Eng. Data 54 (2009)", "R-290, by CoolProp";
+    Lemmon2003 "lemmon-2003" ReferenceLibrary SecondHand
+        "Lemmon, Int. J. Thermophys. 24 (2003)", "R-404A, R-407C, R-410A, R-507A as pseudo-pure fluids, by CoolProp";
+    Buecker2006 "buecker-wagner-2006" ReferenceLibrary SecondHand
+        "Bücker and Wagner, J. Phys. Chem. Ref. Data 35 (2006)", "R-600a, by CoolProp";
+    Gao2023 "gao-2023" ReferenceLibrary SecondHand
+        "Gao, Wu, Bell, Harvey and Lemmon, J. Phys. Chem. Ref. Data 52 (2023)", "R-717, by CoolProp";
+    SpanWagner1996 "span-wagner-1996" ReferenceLibrary SecondHand
+        "Span and Wagner, J. Phys. Chem. Ref. Data 25 (1996)", "R-744, by CoolProp";
+    LemmonAkasaka2022 "lemmon-akasaka-2022" ReferenceLibrary SecondHand
+        "Lemmon and Akasaka, Int. J. Thermophys. 43 (2022)", "R-1234yf, by CoolProp";
+    TholLemmon2016 "thol-lemmon-2016" ReferenceLibrary SecondHand
+        "Thol and Lemmon, Int. J. Thermophys. 37 (2016)", "R-1234ze(E), by CoolProp";
+    BellMixtures "bell-2022-2023-2025" ReferenceLibrary SecondHand
+        "Bell, mixture models of hydrofluoroolefin blends (2022, 2023, 2025)", "binary parameters, by CoolProp";
+    LemmonJacobsen2004 "lemmon-jacobsen-2004" ReferenceLibrary SecondHand
+        "Lemmon and Jacobsen, J. Phys. Chem. Ref. Data 33 (2004)", "binary parameters of R-32, R-125, R-134a, R-143a, by CoolProp";
+    Span2000 "span-2000" ReferenceLibrary SecondHand
+        "Span, Lemmon, Jacobsen, Wagner and Yokozeki, J. Phys. Chem. Ref. Data 29 (2000) 1361", "nitrogen, by CoolProp";
+    IapwsR7 "iapws-r7-97" Standard SecondHand
+        "IAPWS R7-97 (2012), Industrial Formulation 1997 for Water and Steam", "equations 30 and 31, through the library iapws; below 0 °C extrapolated";
+    IapwsR14 "iapws-r14-08" Standard SecondHand
+        "IAPWS R14-08 (2011), Melting and Sublimation Curves of Ordinary Water", "equation 6, through the library iapws";
+    HylandWexler1983 "hyland-wexler-1983" ReferenceLibrary SecondHand
+        "Hyland and Wexler, ASHRAE Transactions 89 (1983) 500", "saturation over ice and water, by ASHRAE Fundamentals";
+    AshraeFundamentals "ashrae-fundamentals-2017" Handbook SecondHand
+        "ASHRAE Handbook, Fundamentals (2017), chapter 1, Psychrometrics", "equations 5, 6, 20, 26, 30, 33, 35, through the library PsychroLib";
+    Colebrook1939 "colebrook-1939" ReferenceLibrary SecondHand
+        "Colebrook, J. Inst. Civ. Eng. 11 (1939) 133", "friction of turbulent flow";
+    Moody1944 "moody-1944" ReferenceLibrary FromMemory
+        "Moody, Trans. ASME 66 (1944) 671", "roughness of drawn tubing";
+    FittingLengths "fitting-equivalent-lengths" Handbook FromMemory
+        "Handbooks of pipe flow, equivalent lengths of fittings in bores", "turbulent flow";
     PlateFigure "plate" CommonPractice Read
         "The equipment's own plate or instructions, as entered", "";
 }

@@ -1,6 +1,6 @@
 //! The pure substances that refrigerants are made of, and what each does to the climate.
 
-use super::refrigerant_sources::RefrigerantSource;
+use super::SourceId;
 use crate::quantity::choice;
 
 choice! {
@@ -52,8 +52,8 @@ impl Substance {
     /// use coldwright::tables::substances::{ClimateReport, Substance};
     /// assert_eq!(Substance::R32.warming_potential(ClimateReport::Ar4).0, 675.0);
     /// ```
-    pub const fn warming_potential(self, report: ClimateReport) -> (f64, RefrigerantSource) {
-        use RefrigerantSource::{ClimateReports, ClimateReportsRecalled};
+    pub const fn warming_potential(self, report: ClimateReport) -> (f64, SourceId) {
+        use SourceId::{ClimateReports, ClimateReportsRecalled};
         let ([ar4, ar5, ar6], source) = match self {
             Self::R22 => ([1810.0, 1760.0, 1960.0], ClimateReports),
             Self::R32 => ([675.0, 677.0, 771.0], ClimateReports),

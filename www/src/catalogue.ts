@@ -9,286 +9,6 @@ export type AmbientBasis = "barometer" | "altitude" | "assumed-sea-level";
  */
 export type AbsolutePressure = number & {readonly quantity?: "absolute-pressure"};
 /**
- * length in m
- */
-export type Length = number & {readonly quantity?: "length"};
-/**
- * Which quantity a number is of.
- */
-export type QuantityKind =
-  | "gauge-pressure"
-  | "absolute-pressure"
-  | "vacuum"
-  | "torque"
-  | "length"
-  | "temperature"
-  | "mass"
-  | "power"
-  | "volume-flow"
-  | "area"
-  | "volume"
-  | "mass-per-length"
-  | "density"
-  | "mass-flow"
-  | "force"
-  | "energy"
-  | "velocity"
-  | "specific-enthalpy"
-  | "specific-heat-capacity"
-  | "dynamic-viscosity"
-  | "time"
-  | "angle"
-  | "ratio"
-  | "temperature-difference"
-  | "pressure-difference"
-  | "stress"
-  | "altitude";
-/**
- * Points at an entry of the bibliography.
- */
-export type SourceId =
-  | "common-practice"
-  | "nist-sp-811"
-  | "icao-doc-7488"
-  | "astm-b280"
-  | "astm-b280-tolerance"
-  | "en-12735-1"
-  | "copper-tube-handbook-3c"
-  | "copper-tube-handbook-rating"
-  | "copper-density"
-  | "jis-b-8607"
-  | "en-378-2"
-  | "sae-j513"
-  | "real-decreto-552-2019"
-  | "army-tm-1-1500-204-23-9"
-  | "navedtra-14315"
-  | "iso-6789"
-  | "plate";
-/**
- * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
- */
-export type AltitudeEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * absolute-pressure as a number in Pa, or as text with a unit such as "500 micron"; {text, assume} gives the unit of a bare number
- */
-export type AbsolutePressureEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * one of the words, or an empty text for none
- */
-export type ConvertQuantityEntry =
-  | (
-      | "gauge-pressure"
-      | "absolute-pressure"
-      | "vacuum"
-      | "torque"
-      | "length"
-      | "temperature"
-      | "temperature-difference"
-      | "pressure-difference"
-      | "mass"
-      | "mass-per-length"
-      | "density"
-      | "mass-flow"
-      | "area"
-      | "volume"
-      | "volume-flow"
-      | "velocity"
-      | "force"
-      | "energy"
-      | "power"
-      | "specific-enthalpy"
-      | "specific-heat-capacity"
-      | "dynamic-viscosity"
-      | "time"
-      | "angle"
-      | "ratio"
-      | "stress"
-      | "altitude"
-    )
-  | ""
-  | null;
-export type TextEntry = string | null;
-/**
- * Kind of flaring tool.
- */
-export type FlaringTool = "eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar";
-/**
- * angle in rad
- */
-export type Angle = number & {readonly quantity?: "angle"};
-/**
- * Pressure class of a flare joint. The higher class has a wider cone and, at two sizes, a larger nut.
- */
-export type FlareClass = "class-1" | "class-2";
-/**
- * What to do about a measured cone.
- */
-export type ConeAdvice = "keep" | "measure-again" | "more-above-bar" | "less-above-bar";
-/**
- * How a measured figure stands to its limits.
- */
-export type Verdict = "in-band" | "out-of-band" | "cannot-tell";
-/**
- * What else has to be known about a flare.
- */
-export type FlareNotice = "no-cone-in-series" | "largest-flared-tube";
-/**
- * length as a number in m, or as text with a unit such as "5/8 in"; {text, assume} gives the unit of a bare number
- */
-export type LengthEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * one of the words, or an empty text for none
- */
-export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
-/**
- * one of the words, or an empty text for none
- */
-export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
-/**
- * torque in N·m
- */
-export type Torque = number & {readonly quantity?: "torque"};
-/**
- * What torque figures take for granted.
- */
-export type TorqueAssumption = "oil-on-thread-and-faces";
-/**
- * Why a band holds.
- */
-export type TorqueBasis = "plate" | "family" | "overlap";
-/**
- * A family of torque figures.
- */
-export type TorqueFamily = "en-378-2" | "jis-b-8607" | "common-practice";
-/**
- * ratio in 1
- */
-export type Ratio = number & {readonly quantity?: "ratio"};
-/**
- * angle as a number in rad, or as text with a unit such as "45°"; {text, assume} gives the unit of a bare number
- */
-export type AngleEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * one of the words, or an empty text for none
- */
-export type TorqueFamilyEntry = ("en-378-2" | "jis-b-8607" | "common-practice") | "" | null;
-/**
- * a band of torque: text such as "34-42 N·m", "38 ± 4 N·m" or "38 N·m"; {low, high}; or a number in N·m
- */
-export type TorqueBandEntry =
-  | number
-  | string
-  | {
-      high: number | string;
-      low: number | string;
-    }
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
- */
-export type RatioEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * area in m²
- */
-export type Area = number & {readonly quantity?: "area"};
-/**
- * mass in kg
- */
-export type Mass = number & {readonly quantity?: "mass"};
-/**
- * mass-per-length in kg/m
- */
-export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
-/**
- * gauge-pressure in Pa gauge
- */
-export type GaugePressure = number & {readonly quantity?: "gauge-pressure"};
-/**
- * pressure-difference in Pa
- */
-export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
-/**
- * stress in Pa
- */
-export type Stress = number & {readonly quantity?: "stress"};
-/**
- * temperature in K
- */
-export type Temperature = number & {readonly quantity?: "temperature"};
-/**
- * A series of tube sizes.
- */
-export type TubeSeries = "astm-b280" | "en-12735-1";
-/**
- * volume in m³
- */
-export type Volume = number & {readonly quantity?: "volume"};
-/**
- * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
- */
-export type GaugePressureEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * one of the words, or an empty text for none
- */
-export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
-/**
- * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
- */
-export type TemperatureEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
  * One thing that keeps a calculation from answering.
  */
 export type Problem = Problem1 & {
@@ -400,6 +120,37 @@ export type Flaw =
       example: string;
     };
 /**
+ * Which quantity a number is of.
+ */
+export type QuantityKind =
+  | "gauge-pressure"
+  | "absolute-pressure"
+  | "vacuum"
+  | "torque"
+  | "length"
+  | "temperature"
+  | "mass"
+  | "power"
+  | "volume-flow"
+  | "area"
+  | "volume"
+  | "mass-per-length"
+  | "density"
+  | "mass-flow"
+  | "force"
+  | "energy"
+  | "velocity"
+  | "specific-enthalpy"
+  | "specific-heat-capacity"
+  | "dynamic-viscosity"
+  | "time"
+  | "angle"
+  | "ratio"
+  | "temperature-difference"
+  | "pressure-difference"
+  | "stress"
+  | "altitude";
+/**
  * Why something that can be read does not serve.
  */
 export type Misfit =
@@ -421,6 +172,69 @@ export type Misfit =
        */
       low: number;
       quantity: QuantityKind;
+    }
+  | {
+      code: "too-low";
+      /**
+       * Smallest valid, SI.
+       */
+      limit: number;
+      quantity: QuantityKind;
+    }
+  | {
+      code: "too-high";
+      /**
+       * Largest valid, SI.
+       */
+      limit: number;
+      quantity: QuantityKind;
+    }
+  | {
+      code: "near-critical";
+      /**
+       * Its value at the critical point, SI.
+       */
+      critical: number;
+      /**
+       * Largest valid, SI.
+       */
+      limit: number;
+      quantity: QuantityKind;
+    }
+  | {
+      code: "above-critical";
+      /**
+       * Its value at the critical point, SI.
+       */
+      critical: number;
+      quantity: QuantityKind;
+    }
+  | {
+      code: "not-vapour";
+      /**
+       * Dew temperature at the pressure, SI.
+       */
+      limit: number;
+      quantity: QuantityKind;
+    }
+  | {
+      /**
+       * The fields to choose from.
+       */
+      accepted: Field[];
+      code: "wrong-count";
+      /**
+       * How many are.
+       */
+      found: number;
+      /**
+       * How many.
+       */
+      needed: number;
+    }
+  | {
+      code: "dependent";
+      with: Field;
     }
   | {
       /**
@@ -474,6 +288,476 @@ export type Misfit =
     };
 export type Field = string;
 /**
+ * length in m
+ */
+export type Length = number & {readonly quantity?: "length"};
+/**
+ * gauge-pressure in Pa gauge
+ */
+export type GaugePressure = number & {readonly quantity?: "gauge-pressure"};
+/**
+ * temperature in K
+ */
+export type Temperature = number & {readonly quantity?: "temperature"};
+/**
+ * Points at an entry of the bibliography.
+ */
+export type SourceId =
+  | "common-practice"
+  | "nist-sp-811"
+  | "icao-doc-7488"
+  | "astm-b280"
+  | "astm-b280-tolerance"
+  | "en-12735-1"
+  | "copper-tube-handbook-3c"
+  | "copper-tube-handbook-rating"
+  | "copper-density"
+  | "jis-b-8607"
+  | "en-378-2"
+  | "sae-j513"
+  | "real-decreto-552-2019"
+  | "army-tm-1-1500-204-23-9"
+  | "navedtra-14315"
+  | "iso-6789"
+  | "ashrae-34"
+  | "imc-1103.1"
+  | "real-decreto-552-2019-refrigerants"
+  | "en-378-1"
+  | "pure-substance"
+  | "ipcc-ar4-ar5-ar6"
+  | "ipcc-recalled"
+  | "coolprop-8.0.0"
+  | "coolprop-composition"
+  | "equation-of-state"
+  | "mixture-model"
+  | "kamei-1995"
+  | "tillner-roth-yokozeki-1997"
+  | "tillner-roth-baehr-1994"
+  | "lemmon-2009"
+  | "lemmon-2003"
+  | "buecker-wagner-2006"
+  | "gao-2023"
+  | "span-wagner-1996"
+  | "lemmon-akasaka-2022"
+  | "thol-lemmon-2016"
+  | "bell-2022-2023-2025"
+  | "lemmon-jacobsen-2004"
+  | "span-2000"
+  | "iapws-r7-97"
+  | "iapws-r14-08"
+  | "hyland-wexler-1983"
+  | "ashrae-fundamentals-2017"
+  | "colebrook-1939"
+  | "moody-1944"
+  | "fitting-equivalent-lengths"
+  | "plate";
+/**
+ * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
+ */
+export type AltitudeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * absolute-pressure as a number in Pa, or as text with a unit such as "500 micron"; {text, assume} gives the unit of a bare number
+ */
+export type AbsolutePressureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type ConvertQuantityEntry =
+  | (
+      | "gauge-pressure"
+      | "absolute-pressure"
+      | "vacuum"
+      | "torque"
+      | "length"
+      | "temperature"
+      | "temperature-difference"
+      | "pressure-difference"
+      | "mass"
+      | "mass-per-length"
+      | "density"
+      | "mass-flow"
+      | "area"
+      | "volume"
+      | "volume-flow"
+      | "velocity"
+      | "force"
+      | "energy"
+      | "power"
+      | "specific-enthalpy"
+      | "specific-heat-capacity"
+      | "dynamic-viscosity"
+      | "time"
+      | "angle"
+      | "ratio"
+      | "stress"
+      | "altitude"
+    )
+  | ""
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RefrigerantEntry =
+  | (
+      | "R-22"
+      | "R-32"
+      | "R-134a"
+      | "R-290"
+      | "R-404A"
+      | "R-407C"
+      | "R-410A"
+      | "R-448A"
+      | "R-449A"
+      | "R-452B"
+      | "R-454B"
+      | "R-507A"
+      | "R-513A"
+      | "R-600a"
+      | "R-717"
+      | "R-744"
+      | "R-1234yf"
+      | "R-1234ze(E)"
+    )
+  | ""
+  | null;
+export type TextEntry = string | null;
+/**
+ * Kind of flaring tool.
+ */
+export type FlaringTool = "eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar";
+/**
+ * angle in rad
+ */
+export type Angle = number & {readonly quantity?: "angle"};
+/**
+ * Pressure class of a flare joint. The higher class has a wider cone and, at two sizes, a larger nut.
+ */
+export type FlareClass = "class-1" | "class-2";
+/**
+ * What to do about a measured cone.
+ */
+export type ConeAdvice = "keep" | "measure-again" | "more-above-bar" | "less-above-bar";
+/**
+ * How a measured figure stands to its limits.
+ */
+export type Verdict = "in-band" | "out-of-band" | "cannot-tell";
+/**
+ * What else has to be known about a flare.
+ */
+export type FlareNotice = "no-cone-in-series" | "largest-flared-tube";
+/**
+ * length as a number in m, or as text with a unit such as "5/8 in"; {text, assume} gives the unit of a bare number
+ */
+export type LengthEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
+/**
+ * density in kg/m³
+ */
+export type Density = number & {readonly quantity?: "density"};
+/**
+ * specific-enthalpy in J/kg
+ */
+export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+/**
+ * ratio in 1
+ */
+export type Ratio = number & {readonly quantity?: "ratio"};
+/**
+ * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
+ */
+export type SpecificEnthalpyEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
+ */
+export type RatioEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * pressure-difference in Pa
+ */
+export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
+/**
+ * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
+ */
+export type GaugePressureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * mass-flow in kg/s
+ */
+export type MassFlow = number & {readonly quantity?: "mass-flow"};
+/**
+ * How the fluid flows.
+ */
+export type Regime = "laminar" | "transition" | "turbulent";
+/**
+ * velocity in m/s
+ */
+export type Velocity = number & {readonly quantity?: "velocity"};
+/**
+ * volume-flow in m³/s
+ */
+export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
+/**
+ * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
+ */
+export type DensityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * a whole number
+ */
+export type CountEntry = number | string | null;
+/**
+ * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
+ */
+export type MassFlowEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
+ */
+export type VelocityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * dynamic-viscosity as a number in Pa·s, or as text with a unit such as "0.16 mPa·s"; {text, assume} gives the unit of a bare number
+ */
+export type DynamicViscosityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * volume-flow as a number in m³/s, or as text with a unit such as "4 cfm"; {text, assume} gives the unit of a bare number
+ */
+export type VolumeFlowEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * A pure substance in a refrigerant.
+ */
+export type Substance =
+  "R-22" | "R-32" | "R-125" | "R-134a" | "R-143a" | "R-290" | "R-600a" | "R-717" | "R-744" | "R-1234yf" | "R-1234ze(E)";
+/**
+ * A family of compressor oils.
+ */
+export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
+/**
+ * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
+ */
+export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
+/**
+ * temperature-difference in K
+ */
+export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
+/**
+ * specific-heat-capacity in J/(kg·K)
+ */
+export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-capacity"};
+/**
+ * dynamic-viscosity in Pa·s
+ */
+export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
+/**
+ * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
+ */
+export type Refrigerant =
+  | "R-22"
+  | "R-32"
+  | "R-134a"
+  | "R-290"
+  | "R-404A"
+  | "R-407C"
+  | "R-410A"
+  | "R-448A"
+  | "R-449A"
+  | "R-452B"
+  | "R-454B"
+  | "R-507A"
+  | "R-513A"
+  | "R-600a"
+  | "R-717"
+  | "R-744"
+  | "R-1234yf"
+  | "R-1234ze(E)";
+/**
+ * Where viscosities come from.
+ */
+export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
+/**
+ * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * torque in N·m
+ */
+export type Torque = number & {readonly quantity?: "torque"};
+/**
+ * What torque figures take for granted.
+ */
+export type TorqueAssumption = "oil-on-thread-and-faces";
+/**
+ * Why a band holds.
+ */
+export type TorqueBasis = "plate" | "family" | "overlap";
+/**
+ * A family of torque figures.
+ */
+export type TorqueFamily = "en-378-2" | "jis-b-8607" | "common-practice";
+/**
+ * angle as a number in rad, or as text with a unit such as "45°"; {text, assume} gives the unit of a bare number
+ */
+export type AngleEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type TorqueFamilyEntry = ("en-378-2" | "jis-b-8607" | "common-practice") | "" | null;
+/**
+ * a band of torque: text such as "34-42 N·m", "38 ± 4 N·m" or "38 N·m"; {low, high}; or a number in N·m
+ */
+export type TorqueBandEntry =
+  | number
+  | string
+  | {
+      high: number | string;
+      low: number | string;
+    }
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * area in m²
+ */
+export type Area = number & {readonly quantity?: "area"};
+/**
+ * mass in kg
+ */
+export type Mass = number & {readonly quantity?: "mass"};
+/**
+ * mass-per-length in kg/m
+ */
+export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
+/**
+ * stress in Pa
+ */
+export type Stress = number & {readonly quantity?: "stress"};
+/**
+ * A series of tube sizes.
+ */
+export type TubeSeries = "astm-b280" | "en-12735-1";
+/**
+ * volume in m³
+ */
+export type Volume = number & {readonly quantity?: "volume"};
+/**
+ * one of the words, or an empty text for none
+ */
+export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
+/**
+ * State of a vapour.
+ */
+export type VapourState = "saturated" | "superheated";
+/**
+ * What the vapour stands over.
+ */
+export type Surface = "ice" | "liquid";
+/**
  * What kind of thing a source is.
  */
 export type SourceKind = "standard" | "handbook" | "public-agency" | "reference-library" | "common-practice";
@@ -495,6 +779,22 @@ export interface Catalogue {
       answer: FlareAnswer;
       input: FlareInput;
     };
+    "moist-air": {
+      answer: MoistAirAnswer;
+      input: MoistAirInput;
+    };
+    "nitrogen-hold": {
+      answer: NitrogenHoldAnswer;
+      input: NitrogenHoldInput;
+    };
+    "pipe-friction": {
+      answer: PipeFrictionAnswer;
+      input: PipeFrictionInput;
+    };
+    saturation: {
+      answer: SaturationAnswer;
+      input: SaturationInput;
+    };
     torque: {
       answer: TorqueAnswer;
       input: TorqueInput;
@@ -502,6 +802,14 @@ export interface Catalogue {
     tube: {
       answer: TubeAnswer;
       input: TubeInput;
+    };
+    vapour: {
+      answer: VapourAnswer;
+      input: VapourInput;
+    };
+    "water-saturation": {
+      answer: WaterSaturationAnswer;
+      input: WaterSaturationInput;
     };
   };
   problem: Problem;
@@ -516,9 +824,17 @@ export interface ConvertAnswer {
    */
   ambient?: Ambient | null;
   /**
+   * Why there is no bubble and dew at that pressure or temperature.
+   */
+  noSaturation?: Problem | null;
+  /**
    * What the text can mean, the trade's usual meaning first.
    */
   readings: ConvertReading[];
+  /**
+   * Bubble and dew at the first pressure or temperature that the text can mean; absent without a refrigerant.
+   */
+  saturation?: SaturationPoint | null;
   /**
    * The working.
    */
@@ -589,6 +905,17 @@ export interface ConvertUnit {
   value: number;
 }
 /**
+ * Bubble and dew of a refrigerant, at one pressure or at one temperature.
+ */
+export interface SaturationPoint {
+  bubbleGaugePressure: GaugePressure;
+  bubblePressure: AbsolutePressure;
+  bubbleTemperature: Temperature;
+  dewGaugePressure: GaugePressure;
+  dewPressure: AbsolutePressure;
+  dewTemperature: Temperature;
+}
+/**
  * One step.
  */
 export interface Step {
@@ -635,6 +962,7 @@ export interface ConvertInput {
   altitude?: AltitudeEntry;
   barometer?: AbsolutePressureEntry;
   quantity?: ConvertQuantityEntry;
+  refrigerant?: RefrigerantEntry;
   text?: TextEntry;
 }
 /**
@@ -734,8 +1062,321 @@ export interface FlareInput {
   caliperUncertainty?: LengthEntry;
   flareClass?: FlareClassEntry;
   measuredCone?: LengthEntry;
+  refrigerant?: RefrigerantEntry;
   tool?: FlaringToolEntry;
   tube?: LengthEntry;
+}
+/**
+ * What [`moist_air`] finds.
+ */
+export interface MoistAirAnswer {
+  ambient: Ambient;
+  density: Density;
+  dewPoint: Temperature;
+  dryBulb: Temperature;
+  enthalpy: SpecificEnthalpy;
+  humidityRatio: Ratio;
+  relativeHumidity: Ratio;
+  /**
+   * Volume in m³ for a kilogram of dry air.
+   */
+  specificVolume: number;
+  wetBulb: Temperature;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What [`moist_air`] asks for: exactly two facts, and the pressure of the air.
+ */
+export interface MoistAirInput {
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  dewPoint?: TemperatureEntry;
+  dryBulb?: TemperatureEntry;
+  enthalpy?: SpecificEnthalpyEntry;
+  humidityRatio?: RatioEntry;
+  relativeHumidity?: RatioEntry;
+  wetBulb?: TemperatureEntry;
+}
+/**
+ * What [`nitrogen_hold`] finds.
+ */
+export interface NitrogenHoldAnswer {
+  ambient: Ambient;
+  expectedAbsolutePressure: AbsolutePressure;
+  expectedChange: PressureDifference;
+  expectedGaugePressure: GaugePressure;
+  firstAbsolutePressure: AbsolutePressure;
+  firstCompressibility: Ratio;
+  idealAbsolutePressure: AbsolutePressure;
+  idealGaugePressure: GaugePressure;
+  /**
+   * Second gauge reading less the expected one: negative if less than temperature and air explain
+   * is left. Whether that is a leak depends on the instruments.
+   */
+  measuredLessExpected?: PressureDifference | null;
+  realLessIdeal: PressureDifference;
+  secondAmbient: Ambient;
+  secondCompressibility: Ratio;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What [`nitrogen_hold`] asks for.
+ */
+export interface NitrogenHoldInput {
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  firstAbsolutePressure?: AbsolutePressureEntry;
+  firstGaugePressure?: GaugePressureEntry;
+  firstTemperature?: TemperatureEntry;
+  secondBarometer?: AbsolutePressureEntry;
+  secondGaugePressure?: GaugePressureEntry;
+  secondTemperature?: TemperatureEntry;
+}
+/**
+ * What [`pipe_friction`] finds.
+ */
+export interface PipeFrictionAnswer {
+  /**
+   * Straight tube and fittings together; absent without a length.
+   */
+  equivalentLength?: Length | null;
+  fittingsLength: Length;
+  /**
+   * Darcy friction factor, four times Fanning's.
+   */
+  frictionFactor: number;
+  massFlow: MassFlow;
+  /**
+   * Fall of pressure by friction over the equivalent length; absent without a length.
+   */
+  pressureDrop?: PressureDifference | null;
+  regime: Regime;
+  /**
+   * Roughness over bore.
+   */
+  relativeRoughness: number;
+  /**
+   * Reynolds number.
+   */
+  reynolds: number;
+  roughness: Length;
+  velocity: Velocity;
+  volumeFlow: VolumeFlow;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What [`pipe_friction`] asks for.
+ */
+export interface PipeFrictionInput {
+  bore?: LengthEntry;
+  density?: DensityEntry;
+  elbows45?: CountEntry;
+  elbows90?: CountEntry;
+  length?: LengthEntry;
+  massFlow?: MassFlowEntry;
+  roughness?: LengthEntry;
+  teeBranches?: CountEntry;
+  teeRuns?: CountEntry;
+  velocity?: VelocityEntry;
+  viscosity?: DynamicViscosityEntry;
+  volumeFlow?: VolumeFlowEntry;
+}
+/**
+ * What [`saturation`] finds.
+ */
+export interface SaturationAnswer {
+  ambient: Ambient;
+  bubbleGaugePressure: GaugePressure;
+  bubblePressure: AbsolutePressure;
+  bubbleTemperature: Temperature;
+  criticalPoint: CriticalPoint;
+  /**
+   * Points of both lines for a plot.
+   */
+  curve: SaturationPoint[];
+  dewGaugePressure: GaugePressure;
+  dewPressure: AbsolutePressure;
+  dewTemperature: Temperature;
+  facts: RefrigerantFacts;
+  /**
+   * Dew less bubble temperature at one pressure: that entered, or the dew pressure at the
+   * temperature entered. Absent where the bubble line does not reach that pressure.
+   */
+  glide?: TemperatureDifference | null;
+  latentHeat: SpecificEnthalpy;
+  liquidDensity: Density;
+  liquidEnthalpy: SpecificEnthalpy;
+  liquidHeatCapacity: SpecificHeatCapacity;
+  liquidViscosity: DynamicViscosity;
+  refrigerant: Refrigerant;
+  /**
+   * Where the properties come from.
+   */
+  sources: SourceId[];
+  /**
+   * Rows around the reading.
+   */
+  table: SaturationPoint[];
+  uncertainty: SourcedSaturationUncertainty;
+  validTemperatures: Band4;
+  vapourDensity: Density;
+  vapourEnthalpy: SpecificEnthalpy;
+  vapourHeatCapacity: SpecificHeatCapacity;
+  vapourViscosity: DynamicViscosity;
+  viscosityBasis: ViscosityBasis;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * Where liquid and vapour become one.
+ */
+export interface CriticalPoint {
+  density: Density;
+  pressure: AbsolutePressure;
+  temperature: Temperature;
+}
+/**
+ * Facts about a refrigerant that hold at any pressure and temperature.
+ */
+export interface RefrigerantFacts {
+  chargedAsLiquid: Sourcedboolean;
+  composition: SourcedArrayOf_Component;
+  concentrationLimit: SourcedDensity;
+  /**
+   * Pressure class of flare joints, absent where it is not run through flared copper tube.
+   */
+  flareClass?: SourcedFlareClass | null;
+  globalWarmingPotential: WarmingPotentials;
+  /**
+   * Lower flammability limit, absent if it does not burn.
+   */
+  lowerFlammabilityLimit?: SourcedDensity | null;
+  oils: SourcedArrayOf_OilFamily;
+  safetyClass: SourcedSafetyClass;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface Sourcedboolean {
+  /**
+   * The figure.
+   */
+  figure: boolean;
+  source: SourceId;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedArrayOf_Component {
+  /**
+   * The figure.
+   */
+  figure: Component[];
+  source: SourceId;
+}
+/**
+ * A component of a blend and its part of the mass.
+ */
+export interface Component {
+  massFraction: Ratio;
+  substance: Substance;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedDensity {
+  figure: Density;
+  source: SourceId;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedFlareClass {
+  figure: FlareClass;
+  source: SourceId;
+}
+/**
+ * Global warming potential in three assessment reports of the IPCC.
+ */
+export interface WarmingPotentials {
+  ar4: Sourceddouble;
+  ar5: Sourceddouble;
+  ar6: Sourceddouble;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface Sourceddouble {
+  /**
+   * The figure.
+   */
+  figure: number;
+  source: SourceId;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedArrayOf_OilFamily {
+  /**
+   * The figure.
+   */
+  figure: OilFamily[];
+  source: SourceId;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedSafetyClass {
+  figure: SafetyClass;
+  source: SourceId;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedSaturationUncertainty {
+  figure: SaturationUncertainty;
+  source: SourceId;
+}
+/**
+ * How far bubble and dew data may be from the truth, besides the fit.
+ */
+export interface SaturationUncertainty {
+  pressure: Ratio;
+  temperature: TemperatureDifference;
+}
+/**
+ * Two limits, both inside the band; the lower one is never above the upper one.
+ */
+export interface Band4 {
+  high: Temperature;
+  low: Temperature;
+}
+/**
+ * What [`saturation`] asks for.
+ */
+export interface SaturationInput {
+  absolutePressure?: AbsolutePressureEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  curveFrom?: TemperatureEntry;
+  curvePoints?: CountEntry;
+  curveTo?: TemperatureEntry;
+  gaugePressure?: GaugePressureEntry;
+  refrigerant?: RefrigerantEntry;
+  tableRows?: CountEntry;
+  tableStep?: TemperatureDifferenceEntry;
+  temperature?: TemperatureEntry;
 }
 /**
  * What [`torque`] finds.
@@ -896,6 +1537,77 @@ export interface TubeInput {
   temperature?: TemperatureEntry;
   tube?: LengthEntry;
   wall?: LengthEntry;
+}
+/**
+ * What [`vapour`] finds.
+ */
+export interface VapourAnswer {
+  ambient: Ambient;
+  density: Density;
+  dewTemperature: Temperature;
+  dewUncertainty: TemperatureDifference;
+  enthalpy: SpecificEnthalpy;
+  gaugePressure: GaugePressure;
+  pressure: AbsolutePressure;
+  refrigerant: Refrigerant;
+  /**
+   * Where the properties come from.
+   */
+  sources: SourceId[];
+  state: VapourState;
+  superheat: TemperatureDifference;
+  temperature: Temperature;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What [`vapour`] asks for.
+ */
+export interface VapourInput {
+  absolutePressure?: AbsolutePressureEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  dewTemperature?: TemperatureEntry;
+  gaugePressure?: GaugePressureEntry;
+  refrigerant?: RefrigerantEntry;
+  superheat?: TemperatureDifferenceEntry;
+  temperature?: TemperatureEntry;
+}
+/**
+ * What [`water_saturation`] finds.
+ */
+export interface WaterSaturationAnswer {
+  absolutePressure: AbsolutePressure;
+  /**
+   * Ice at the pressure or temperature entered; absent above the triple point.
+   */
+  overIce?: WaterState | null;
+  /**
+   * Liquid at the pressure or temperature entered, supercooled below 0.01 °C; absent below -40 °C.
+   */
+  overLiquid?: WaterState | null;
+  surface: Surface;
+  temperature: Temperature;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * Ice or liquid in balance with vapour.
+ */
+export interface WaterState {
+  pressure: AbsolutePressure;
+  temperature: Temperature;
+}
+/**
+ * What [`water_saturation`] asks for.
+ */
+export interface WaterSaturationInput {
+  absolutePressure?: AbsolutePressureEntry;
+  temperature?: TemperatureEntry;
 }
 /**
  * One entry of the bibliography.

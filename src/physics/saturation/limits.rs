@@ -85,11 +85,9 @@ pub(in crate::physics) fn scaled_theta(
         .scaled((1.0 - kelvins / fluid.critical_temperature).sqrt()))
 }
 
-/// A temperature found from a pressure may miss the end of the range by a rounding error.
-pub(in crate::physics) fn into_range(
-    refrigerant: Refrigerant,
-    temperature: Temperature,
-) -> Temperature {
+/// The temperature, moved into the range of the data: one found from a pressure may miss its end by a
+/// rounding error.
+pub fn into_range(refrigerant: Refrigerant, temperature: Temperature) -> Temperature {
     let range = &expansions(refrigerant).temperature;
     Temperature::kelvins(temperature.in_kelvins().clamp(range.low, range.high))
 }

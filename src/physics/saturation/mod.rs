@@ -12,10 +12,12 @@ mod limits;
 mod lines;
 mod phases;
 
-pub use limits::{CriticalPoint, critical_point, molar_mass, pressure_range, temperature_range};
+pub use limits::{
+    CriticalPoint, critical_point, into_range, molar_mass, pressure_range, temperature_range,
+};
 pub use lines::{Line, glide, pressure, temperature};
 pub use phases::{Phase, density, enthalpy, heat_capacity, latent_heat, viscosity};
 
-pub(super) use limits::{into_range, scaled_theta};
+pub(super) use limits::scaled_theta;
 pub(super) use lines::log_pressure;
 pub(super) use phases::{vapour_density, vapour_enthalpy};

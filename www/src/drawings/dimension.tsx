@@ -32,24 +32,25 @@ export function Dimension({ from, to, offset, label, letter, isBold }: {
     <g>
       {offset !== 0 && <path class="extension" d={line(from, moved(a, across, overshoot)) + line(to, moved(b, across, overshoot))} />}
       <path class="dimension" d={line(a, b) + arrow(a, along) + arrow(b, { x: -along.x, y: -along.y })} />
-      <Label at={place} text={label} letter={letter} isBold={isBold === true} />
+      <Label at={place} text={label} letter={letter} isBold={isBold === true} isBare={isBeside} />
     </g>
   );
 }
 
-/** A text on a patch of paper, so that no line runs through it. */
-export function Label({ at, text, letter, isBold, anchor = "middle" }: {
+/** A text on a patch of paper, so that no line runs through it; bare where it stands clear of all lines. */
+export function Label({ at, text, letter, isBold, isBare, anchor = "middle" }: {
   readonly at: Point;
   readonly text: string;
   readonly letter: number;
   readonly isBold?: boolean;
+  readonly isBare?: boolean;
   readonly anchor?: "start" | "middle" | "end";
 }): JSX.Element {
   const width = textWidth(text, letter) + 6;
   const left = at.x - { start: 3, middle: width / 2, end: width - 3 }[anchor];
   return (
     <>
-      <rect class="patch" x={left} y={at.y - letter * 0.65} width={width} height={letter * 1.3} />
+      {isBare !== true && <rect class="patch" x={left} y={at.y - letter * 0.65} width={width} height={letter * 1.3} />}
       <text x={at.x} y={at.y + letter * 0.35} text-anchor={anchor} font-size={letter} class={isBold === true ? "bold" : undefined}>
         {text}
       </text>

@@ -39,16 +39,18 @@ export function WrenchView({ sheet, figures, labels }: {
   readonly labels: WrenchLabels;
 }): JSX.Element {
   const { letter } = sheet;
-  const lever = layOut(sheet, figures);
+  const isLabelled = sheet.width >= letter * 18;
+  const lever = layOut(sheet, isLabelled, figures);
   const { nut, drive, hand, perMetre } = lever;
   const handle = direction(drive, hand);
-  const isLabelled = sheet.width >= letter * 18;
   const flats = (figures.nutAcrossFlats ?? 0) * perMetre;
   const ring = Math.max((flats / 2) * 1.25, 8);
+  const standOff = Math.max(letter * 1.7, ring + 6);
+  const side = sideOf(figures.angle);
   const isAngled = Math.abs(Math.sin(figures.angle)) > 0.02 || figures.angle > 1;
   return (
     <Drawing {...sheet} height={lever.height} alternative={labels.alternative}>
-      <SecondWrench nut={nut} lever={lever} label={isLabelled ? labels.holdStill : ""} letter={letter} width={sheet.width} />
+      <SecondWrench nut={nut} lever={lever} isLeft={isAngled && side < 0 && figures.angle < 2} label={isLabelled ? labels.holdStill : ""} letter={letter} width={sheet.width} />
       <path class="handle" d={line(drive, hand)} />
       <path class="adapter" d={line(drive, nut)} />
       <circle class="ring" cx={nut.x} cy={nut.y} r={ring} />
@@ -57,9 +59,9 @@ export function WrenchView({ sheet, figures, labels }: {
       <Turn nut={nut} hand={hand} />
       {isLabelled && (
         <>
-          <Dimension from={drive} to={hand} offset={letter * 1.7} label={labels.wrench} letter={letter} />
+          <Dimension from={drive} to={hand} offset={standOff} label={labels.wrench} letter={letter} />
           {figures.adapter > 0 && (
-            <Dimension from={nut} to={drive} offset={ring + letter * (isAngled ? 0.9 : 0.4)} label={labels.adapter} letter={letter} />
+            <Dimension from={nut} to={drive} offset={side * (isAngled ? standOff + letter * 0.9 : standOff)} label={labels.adapter} letter={letter} />
           )}
           {isAngled && <Angle drive={drive} handle={handle} figures={figures} label={labels.angle} letter={letter} />}
         </>
@@ -68,7 +70,13 @@ export function WrenchView({ sheet, figures, labels }: {
   );
 }
 
-function layOut({ width, letter }: Sheet, { wrench, adapter, angle }: WrenchFigures): Lever {
+/** On which side of the adapter its length finds room, clear of the handle and of the angle. */
+function sideOf(angle: number): 1 | -1 {
+  const isStraight = Math.abs(Math.sin(angle)) <= 0.02 && angle < 1;
+  return isStraight || (angle > 1.1 && angle < 2.8) ? 1 : -1;
+}
+
+function layOut({ width, letter }: Sheet, isLabelled: boolean, { wrench, adapter, angle }: WrenchFigures): Lever {
   const turned = (x: number, y: number): Point => ({
     x: x * Math.cos(rise) - y * Math.sin(rise),
     y: x * Math.sin(rise) + y * Math.cos(rise),
@@ -78,7 +86,8 @@ function layOut({ width, letter }: Sheet, { wrench, adapter, angle }: WrenchFigu
   const [xs, ys] = [[nut.x, drive.x, hand.x], [nut.y, drive.y, hand.y]];
   const [left, upper] = [Math.min(...xs), Math.min(...ys)];
   const [wide, tall] = [Math.max(...xs) - left, Math.max(...ys) - upper];
-  const margin = { left: letter * 5, right: letter * 2.4, top: letter * 3.4, bottom: letter * 4.6 };
+  const room = isLabelled ? letter : 10;
+  const margin = { left: room * 6.4, right: room * 2.4, top: room * 3.4, bottom: room * 4.6 };
   const perMetre = Math.min((width - margin.left - margin.right) / wide, tallestDrawing / (tall || 1));
   const placed = ({ x, y }: Point): Point => ({ x: margin.left + (x - left) * perMetre, y: margin.top + (y - upper) * perMetre });
   const height = margin.top + tall * perMetre + margin.bottom;
@@ -91,19 +100,21 @@ function direction(from: Point, to: Point): Point {
 }
 
 /** Dashed and cut off: its length is not known. */
-function SecondWrench({ nut, lever, label, letter, width }: {
+function SecondWrench({ nut, lever, isLeft, label, letter, width }: {
   readonly nut: Point;
   readonly lever: Lever;
+  readonly isLeft: boolean;
   readonly label: string;
   readonly letter: number;
   readonly width: number;
 }): JSX.Element {
-  const end = { x: Math.min(nut.x + width * 0.3, width - 8), y: lever.height - letter * 1.6 };
-  const text = { x: Math.min(end.x + 8, width - textWidth(label, letter) - 4), y: end.y + letter * 0.4 };
+  const end = { x: isLeft ? Math.max(nut.x - width * 0.1, 8) : Math.min(nut.x + width * 0.28, width - 8), y: lever.height - (label === "" ? 8 : letter * 1.9) };
+  const half = textWidth(label, letter) / 2;
+  const text = { x: Math.max(half, Math.min(end.x, width - half)), y: lever.height - letter * 0.8 };
   return (
     <g>
       <path class="second-wrench" d={line(nut, end)} />
-      {label !== "" && <Label at={text} text={label} letter={letter} anchor="start" />}
+      {label !== "" && <Label at={text} text={label} letter={letter} isBare />}
     </g>
   );
 }
@@ -145,12 +156,13 @@ function Angle({ drive, handle, figures, label, letter }: {
   const end = start - figures.angle;
   const [from, to] = [on(start, radius), on(end, radius)];
   const isLarge = Math.abs(figures.angle) > Math.PI ? 1 : 0;
-  const middle = on(start - figures.angle / 2, radius + letter * 1.4);
+  // On the far side of the drawn-on handle, where nothing else is.
+  const middle = on(start + 0.3, radius + 8 + textWidth(label, letter) / 2);
   return (
     <g>
       <path class="extension" d={line(drive, on(start, radius + 14))} />
       <path class="dimension" d={`M${round(from.x)} ${round(from.y)}A${radius} ${radius} 0 ${isLarge} ${figures.angle > 0 ? 0 : 1} ${round(to.x)} ${round(to.y)}`} />
-      <Label at={middle} text={label} letter={letter} />
+      <Label at={middle} text={label} letter={letter} isBare />
     </g>
   );
 }

@@ -3,14 +3,16 @@
 import type { JSX } from "preact";
 import { textOf, write } from "./fields";
 
-export function Chips({ field, label, texts }: {
+export function Chips({ field, label, texts, isInOneLine }: {
   readonly field: string;
   readonly label: string;
   readonly texts: readonly string[];
+  /** Many: the line is drawn sideways rather than pushing what follows down. */
+  readonly isInOneLine?: boolean;
 }): JSX.Element {
   const standing = textOf(field);
   return (
-    <div class="chips" role="group" aria-label={label}>
+    <div class={isInOneLine === true ? "chips one-line" : "chips"} role="group" aria-label={label}>
       {texts.map((text) => (
         <button key={text} aria-pressed={text === standing} onClick={() => write(field, text)}>
           {text}

@@ -26,8 +26,9 @@ export interface ChoiceRowProps {
 export function ChoiceRow(props: ChoiceRowProps): JSX.Element {
   const { name, legend, choices, chosen, onChoose, problems = [], beside, children } = props;
   const problem = problemOf(name, problems);
+  const arrangement = [beside === true && "beside", choices.length > 4 && "many"].filter((word) => word !== false);
   return (
-    <fieldset class={beside === true ? "choices beside" : "choices"}>
+    <fieldset class={["choices", ...arrangement].join(" ")}>
       <legend>{legend}</legend>
       <div class="choice-cells">
         {choices.map(({ word, label, detail }) => (

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import type { Problem } from "../core";
 import { hasMessage, message } from "../locale";
-import { problemOf, problemText, settle, textOf, write } from "./fields";
+import { problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
 
 export interface EntryFieldProps {
   readonly name: string;
@@ -42,7 +42,7 @@ export function EntryField({ name, problems, unit, words, signed, label }: Entry
           onInput={(event) => write(name, event.currentTarget.value)}
           onChange={() => settle(name, unit)}
         />
-        {unit !== undefined && <span class="entry-unit">{unit}</span>}
+        {unit !== undefined && takesUnit(name) && <span class="entry-unit">{unit}</span>}
         {signed === true && <SignButton name={name} label={label ?? `field-${name}`} />}
       </div>
       {hinted && (

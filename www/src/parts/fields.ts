@@ -67,6 +67,12 @@ export function entryOf(
 /** Figures with no unit and no stroke: they take the unit that stands beside the field. */
 const bareFigures = /^[\s\d.,±+−–-]*\d[\s\d.,±+−–-]*$/;
 
+/** Whether the text takes the unit that stands beside the field: there is none in it yet. */
+export function takesUnit(name: string): boolean {
+  const text = textOf(name);
+  return text.trim() === "" || bareFigures.test(text);
+}
+
 /**
  * When a field is left, the unit that stood beside it is written into it: else the same text would
  * mean something else after a change of units, or on the phone of somebody who gets the link.

@@ -47,10 +47,12 @@ function position({ figure, verdict, margin, limit }: Judged, limits: Limits | u
 }
 
 /** Mark, word, margin and uncertainty in one line. */
-export function VerdictLine({ judged, limits, quantity, words, children }: {
+export function VerdictLine({ judged, limits, quantity, unit, words, children }: {
   readonly judged?: Judged | undefined;
   readonly limits?: Limits | undefined;
   readonly quantity: QuantityKind;
+  /** Unit of the margin, where it is not the quantity's own. */
+  readonly unit?: string;
   /** The verdict's word, where it is another than "in band" and its like. */
   readonly words?: string;
   readonly children?: ComponentChildren;
@@ -61,7 +63,7 @@ export function VerdictLine({ judged, limits, quantity, words, children }: {
       <VerdictMark judged={judged} limits={limits} />
       <div>
         <b>{words ?? message(`verdict-${verdict}`)}</b>
-        {judged && <span class="margin">{marginText(judged, quantity)}</span>}
+        {judged && <span class="margin">{marginText(judged, quantity, unit)}</span>}
         {children}
       </div>
     </div>
@@ -69,11 +71,11 @@ export function VerdictLine({ judged, limits, quantity, words, children }: {
 }
 
 /** How far from the limit, and how surely. */
-export function marginText({ verdict, margin, uncertainty }: Judged, quantity: QuantityKind): string {
+function marginText({ verdict, margin, uncertainty }: Judged, quantity: QuantityKind, unit?: string): string {
   const where = { "in-band": "inside", "cannot-tell": "on", "out-of-band": "outside" }[verdict];
   const exact = uncertainty === 0 ? "-exact" : "";
   return message(`margin-${where}${exact}`, {
-    margin: figureText(quantity, Math.abs(margin), "table"),
-    uncertainty: figureText(quantity, uncertainty, "table"),
+    margin: figureText(quantity, Math.abs(margin), "table", unit),
+    uncertainty: figureText(quantity, uncertainty, "table", unit),
   });
 }

@@ -33,7 +33,7 @@ function WorkingStep({ step }: { readonly step: Step }): JSX.Element {
   const right = step.formula.slice(equals + 1).trim();
   return (
     <section class="step">
-      <h3>{message(step.title)}</h3>
+      <p class="step-title">{message(step.title)}</p>
       <p class="formula">{withSymbols(step.formula)}</p>
       <p class="formula">
         {withSymbols(`{${step.result.symbol}} = `)}
@@ -63,14 +63,19 @@ function parts(formula: string): readonly string[] {
   return formula.split(/[{}]/);
 }
 
+/** A power stands raised. */
+function raised(part: string): ComponentChildren {
+  return part.split(/\^([\d.]+)/).map((piece, place) => (place % 2 === 1 ? <sup key={place}>{piece}</sup> : piece));
+}
+
 function withSymbols(formula: string): ComponentChildren {
-  return parts(formula).map((part, place) => (place % 2 === 1 ? <var key={place}>{part}</var> : part));
+  return parts(formula).map((part, place) => (place % 2 === 1 ? <var key={place}>{part}</var> : raised(part)));
 }
 
 function withFigures(formula: string, figures: readonly Figure[]): ComponentChildren {
   return parts(formula).map((part, place) => {
     const figure = place % 2 === 1 ? figures.find(({ symbol }) => symbol === part) : undefined;
-    return figure === undefined ? part : <span key={place}>{valueText(figure)}</span>;
+    return figure === undefined ? raised(part) : <span key={place}>{valueText(figure)}</span>;
   });
 }
 

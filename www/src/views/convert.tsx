@@ -8,7 +8,6 @@ import { Disclosure } from "../parts/disclosure";
 import { EntryField } from "../parts/entry-field";
 import { entryOf, textOf } from "../parts/fields";
 import { figureText } from "../parts/figures";
-import { VerdictMark } from "../parts/verdict-line";
 import { Working } from "../parts/working";
 import { unitOf } from "../unit-choice";
 
@@ -28,7 +27,7 @@ export function Convert(): JSX.Element {
     <main class="convert">
       <h1>{message("convert-heading")}</h1>
       <EntryField name="text" label="convert-label" problems={problems} words signed />
-      <Chips field="text" label={message("convert-examples")} texts={examples} />
+      <Chips field="text" label={message("convert-examples")} texts={examples} isInOneLine />
       {isEmpty && <p class="note">{message("convert-empty")}</p>}
       {readings.map((reading, place) => (
         <Reading
@@ -94,7 +93,6 @@ function Reading({ reading, isFirst, air: around }: {
       </div>
       {fraction && (
         <p class="fraction" data-unit-row="1/64 in">
-          <VerdictMark />
           <span>{message("convert-fraction", { fraction: fraction.text })}</span>
           {fraction.remainder !== 0 && (
             <small>{message("convert-fraction-off", { remainder: figureText("length", fraction.remainder, "significant", "mm") })}</small>

@@ -46,7 +46,13 @@ export function Tubes(): JSX.Element {
       <h1>{message("tubes-heading")}</h1>
       <p class="note">{message("tubes-intro")}</p>
       <div class="fields">
-        <EntryField name="temperature" problems={problems} unit={unitOf("temperature")} words signed />
+        <EntryField
+          name="temperature"
+          label="tubes-metal-temperature"
+          problems={problems}
+          unit={unitOf("temperature")}
+          words
+        />
         <EntryField name="designPressure" problems={problems} unit={unitOf("gauge-pressure")} words />
       </div>
       {(["astm-b280", "en-12735-1"] as const).map((series) => (

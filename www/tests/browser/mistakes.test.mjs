@@ -66,14 +66,22 @@ test("no torque on the plate withholds the torque, never a default in its place,
   assert.match(await figure(page, "torque"), /68–77/);
 });
 
-test("a tube that is none is said, kept, and can be put right", async (t) => {
+test("a tube that is none is said, kept in the address, and a tap on a size puts it right", async (t) => {
   const site = await openSite(t);
-  for (const tube of ["words", "1/0", "-5 mm", "9 in", "NaN", "5 parsec", "38 N·m"]) {
-    const page = await site.open(`#/?tube=${encodeURIComponent(tube)}`);
+  for (const [tube, told] of [
+    ["words", /words/],
+    ["1/0", /0/],
+    ["-5 mm", /mm/],
+    ["9 in", /5\/8/],
+    ["NaN", /NaN/],
+    ["5 parsec", /parsec/],
+    ["38 N·m", /torque/],
+  ]) {
+    const place = `#/?tube=${encodeURIComponent(tube)}`;
+    const page = await site.open(place);
     assert.doesNotMatch(await figureOrNothing(page, "torque"), /\d/, tube);
-    const input = page.locator('input[name="tube"]');
-    assert.equal(await input.inputValue(), tube);
-    await expectMessage(page, "tube", tube, /./);
+    assert.match(await page.locator('[data-problem-of="tube"]').first().innerText(), told);
+    assert.equal(page.url(), new URL(place, site.address).href);
     await page.locator('[data-tube="3/8"]').click();
     assert.match(await figure(page, "torque"), /34–42/);
     await page.close();

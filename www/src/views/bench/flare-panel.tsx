@@ -36,7 +36,10 @@ export function FlarePanel(): JSX.Element {
       ))}
       {answer?.cone && (
         <>
-          <EntryField name="measuredCone" problems={problems} unit={unitOf("length")} />
+          <div class="fields">
+            <EntryField name="measuredCone" problems={problems} unit={unitOf("length")} />
+            <EntryField name="caliperUncertainty" problems={problems} unit={unitOf("length")} />
+          </div>
           <VerdictLine
             judged={judgement?.judgement}
             limits={answer.cone}
@@ -48,7 +51,7 @@ export function FlarePanel(): JSX.Element {
         </>
       )}
       <ClassAndTool problems={problems} />
-      {answer && <FlareDetails answer={answer} problems={problems} />}
+      {answer && <FlareDetails answer={answer} />}
     </section>
   );
 }
@@ -67,7 +70,7 @@ function Section({ answer, measured }: {
     tube: figureText("length", answer.tube, "table"),
     cone: cone ? bandNumbers("length", cone) : "",
     halfAngle: figureText("angle", halfAngle),
-    projection: barProjection ? bandText("length", barProjection.band) : "",
+    projection: barProjection ? bandNumbers("length", barProjection.band) : "",
     inBar: message("flare-in-bar"),
     finished: message("flare-finished"),
     scale: figureText("length", scaleLength, "significant"),
@@ -91,7 +94,7 @@ function Section({ answer, measured }: {
 
 function alternative(
   { cone, barProjection }: FlareAnswer,
-  labels: { readonly tube: string; readonly halfAngle: string; readonly projection: string },
+  labels: { readonly tube: string; readonly halfAngle: string },
   measured: number | undefined,
 ): string {
   const size = { tube: sizeName(), diameter: labels.tube, angle: labels.halfAngle };
@@ -99,7 +102,7 @@ function alternative(
     cone
       ? message("flare-drawing", { ...size, cone: bandText("length", cone) })
       : message("flare-drawing-no-cone", size),
-    barProjection ? message("flare-drawing-projection", { projection: labels.projection }) : "",
+    barProjection ? message("flare-drawing-projection", { projection: bandText("length", barProjection.band) }) : "",
     measured === undefined ? "" : message("flare-drawing-measured", { measured: figureText("length", measured, "table") }),
   ];
   return sentences.filter((sentence) => sentence !== "").join(" ");
@@ -133,10 +136,7 @@ function ClassAndTool({ problems }: { readonly problems: readonly Problem[] }): 
   );
 }
 
-function FlareDetails({ answer, problems }: {
-  readonly answer: FlareAnswer;
-  readonly problems: readonly Problem[];
-}): JSX.Element {
+function FlareDetails({ answer }: { readonly answer: FlareAnswer }): JSX.Element {
   const { barProjection, coneHalfAngle, cornerRadius, thread, source } = answer;
   const both = (band: { readonly low: number; readonly high: number }): string =>
     bandText("length", band, otherUnitOf("length"));
@@ -158,7 +158,6 @@ function FlareDetails({ answer, problems }: {
         <Row name={message("flare-angle")} figure={bandText("angle", coneHalfAngle)} />
         <Row name={message("flare-radius")} figure={bandText("length", cornerRadius)} />
       </Rows>
-      <EntryField name="caliperUncertainty" problems={problems} unit={unitOf("length")} />
       <p class="note">{message("flare-steps")}</p>
       <Working steps={answer.working} of={message("flare-cone")}>
         <SourceList ids={[source, thread.source, ...(barProjection ? [barProjection.source] : [])]} />

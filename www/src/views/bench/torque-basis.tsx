@@ -20,7 +20,7 @@ export function TorqueBasis({ answer, problems }: {
   const families = familyBands();
   const summary = (
     <>
-      <em>{answer ? basisText(answer) : ""}</em> <span>{message("torque-basis-change")}</span>
+      {answer && <em>{basisText(answer)}</em>} <span>{message("torque-basis-change")}</span>
     </>
   );
   return (

@@ -51,14 +51,10 @@ function HeadFigure({ answer }: { readonly answer: TorqueAnswer }): JSX.Element 
 function UnitSwitch(): JSX.Element {
   const [chosen, other] = [unitOf("torque"), otherUnitOf("torque")];
   return (
-    <button
-      class="unit-switch"
-      data-unit={other}
-      aria-label={message("torque-switch-unit", { unit: other, chosen })}
-      onClick={() => chooseUnit("torque", other)}
-    >
+    <button class="unit-switch" data-unit={other} onClick={() => chooseUnit("torque", other)}>
       <b>{chosen}</b>
       <span>{other}</span>
+      <span class="heard">{message("torque-switch-unit", { unit: other })}</span>
     </button>
   );
 }

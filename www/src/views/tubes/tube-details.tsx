@@ -9,7 +9,7 @@ import { figureText } from "../../parts/figures";
 import { Row, Rows } from "../../parts/rows";
 import { VerdictLine } from "../../parts/verdict-line";
 import { Working } from "../../parts/working";
-import { otherUnitOf } from "../../unit-choice";
+import { otherUnitOf, unitOf } from "../../unit-choice";
 import type { AskedSize } from "../tubes";
 import { perMetreUnits } from "./tube-units";
 
@@ -71,7 +71,12 @@ function TubeRating({ answer }: { readonly answer: TubeAnswer }): JSX.Element | 
         />
       </Rows>
       {judged && (
-        <VerdictLine judged={judged} quantity="pressure-difference" words={message(`tubes-verdict-${judged.verdict}`)} />
+        <VerdictLine
+          judged={judged}
+          quantity="pressure-difference"
+          unit={unitOf("gauge-pressure")}
+          words={message(`tubes-verdict-${judged.verdict}`)}
+        />
       )}
     </>
   );

@@ -31,7 +31,9 @@ export function TubeTable({ title, sizes, opened, onToggle, details }: {
         <caption>{title}</caption>
         <thead>
           <tr>
-            <th scope="col">{message("tubes-size")}</th>
+            <th scope="col">
+              {message("tubes-size")} <small>{message("tubes-wall")}</small>
+            </th>
             {heads.map(([id, unit]) => (
               <th scope="col" key={id}>
                 {message(id)} <small>{unit}</small>
@@ -75,14 +77,15 @@ function TubeRow({ asked, answer, isOpen, onToggle }: {
       <th scope="row">
         <button
           aria-expanded={isOpen}
-          aria-label={message("tubes-wall-of", { tube: asked.label, wall })}
           onClick={(event) => {
             event.stopPropagation();
             onToggle(asked.key);
           }}
         >
-          {asked.size.name}
-          <small>{wall}</small>
+          <span>{asked.size.name}</span>
+          <small>
+            <span class="heard">{message("tubes-wall")}</span> {wall}
+          </small>
         </button>
       </th>
       <td>{number("length", answer.bore)}</td>

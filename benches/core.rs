@@ -1,0 +1,88 @@
+//! Speed of the core: saturation temperature from pressure, and whole calculations through the door.
+
+use std::hint::black_box;
+
+use coldwright::physics::saturation::{self, Line};
+use coldwright::quantity::AbsolutePressure;
+use coldwright::tables::refrigerants::Refrigerant;
+use coldwright::terminal::{Messages, answer_line};
+use criterion::{Criterion, criterion_group, criterion_main};
+
+/// A pure fluid, a pseudo-pure blend and true mixtures.
+const FLUIDS: &[Refrigerant] = &[
+    Refrigerant::R32,
+    Refrigerant::R134a,
+    Refrigerant::R410A,
+    Refrigerant::R454B,
+    Refrigerant::R448A,
+];
+
+fn saturation_temperature(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("dew temperature from pressure");
+    for refrigerant in FLUIDS {
+        group.bench_function(refrigerant.word(), |bencher| {
+            bencher.iter(|| {
+                let pressure = AbsolutePressure::pascals(black_box(8e5));
+                saturation::temperature(black_box(*refrigerant), Line::Dew, pressure)
+            });
+        });
+    }
+    group.finish();
+}
+
+/// A calculation with its input, named.
+const REQUESTS: &[(&str, &str, &str)] = &[
+    ("torque", "torque", r#"{"tube":"5/8"}"#),
+    (
+        "saturation",
+        "saturation",
+        r#"{"refrigerant":"R-454B","gaugePressure":"118 psi"}"#,
+    ),
+    (
+        "saturation with curve and table",
+        "saturation",
+        r#"{"refrigerant":"R-454B","gaugePressure":"118 psi","curvePoints":64,"tableRows":41}"#,
+    ),
+    (
+        "vapour",
+        "vapour",
+        r#"{"refrigerant":"R-454B","gaugePressure":"118 psi","superheat":"8 K"}"#,
+    ),
+    (
+        "nitrogen-hold",
+        "nitrogen-hold",
+        r#"{"firstGaugePressure":"140 psi","firstTemperature":"70 °F","secondTemperature":"40 °F"}"#,
+    ),
+    (
+        "water-saturation",
+        "water-saturation",
+        r#"{"absolutePressure":"500 micron"}"#,
+    ),
+    (
+        "moist-air",
+        "moist-air",
+        r#"{"dryBulb":"75 °F","wetBulb":"63 °F"}"#,
+    ),
+    (
+        "pipe-friction",
+        "pipe-friction",
+        r#"{"bore":"13.4 mm","density":"30 kg/m³","viscosity":"12 µPa·s","massFlow":"90 kg/h","length":"10 m"}"#,
+    ),
+];
+
+fn through_the_door(criterion: &mut Criterion) {
+    let messages = Messages::english();
+    let mut group = criterion.benchmark_group("a line of JSON through the door");
+    for (name, calculation, input) in REQUESTS {
+        let request = format!(r#"{{"calculation":"{calculation}","input":{input}}}"#);
+        let reply = answer_line(request.as_bytes(), &messages);
+        assert!(reply.get("answer").is_some(), "{name} answers");
+        group.bench_function(*name, |bencher| {
+            bencher.iter(|| answer_line(black_box(request.as_bytes()), &messages));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(benches, saturation_temperature, through_the_door);
+criterion_main!(benches);
