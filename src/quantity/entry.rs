@@ -4,7 +4,7 @@ use core::fmt;
 
 use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 
-use super::{Flaw, Quantity, checked, example, read};
+use super::{Flaw, Quantity, QuantityKind, checked, example, read};
 
 /// What can stand in a field of an input.
 pub trait Enter: Sized {
@@ -39,6 +39,30 @@ pub trait Enter: Sized {
     /// What would do, to show beside what did not.
     fn example() -> String;
 
+    /// From whatever arrived in the field; `Ok(None)` for nothing.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    fn from_arrived(arrived: Arrived) -> Result<Option<Self>, Flaw> {
+        match arrived {
+            Arrived::Nothing => Ok(None),
+            Arrived::Number(number) => Self::from_number(number).map(Some),
+            Arrived::Truth(truth) => Self::from_truth(truth).map(Some),
+            Arrived::Text(text, _) if text.trim().is_empty() => Ok(None),
+            Arrived::Text(text, assume) => {
+                Self::from_text(text.trim(), assume.as_deref()).map(Some)
+            }
+            Arrived::Limits(limits) => {
+                let (low, high) = *limits;
+                match (Self::from_arrived(low)?, Self::from_arrived(high)?) {
+                    (Some(low), Some(high)) => Self::from_limits(low, high).map(Some),
+                    _ => Err(wrong_type::<Self>()),
+                }
+            }
+            Arrived::Other => Err(wrong_type::<Self>()),
+        }
+    }
+
     /// Name and JSON Schema of the field.
     #[cfg(feature = "terminal")]
     fn schema() -> (String, schemars::Schema);
@@ -61,6 +85,10 @@ impl<Q: Quantity> Enter for Q {
 
     fn example() -> String {
         example(Q::KIND).into()
+    }
+
+    fn from_arrived(arrived: Arrived) -> Result<Option<Self>, Flaw> {
+        si_number(Q::KIND, arrived).map(|si| si.map(Q::from_si))
     }
 
     #[cfg(feature = "terminal")]
@@ -137,61 +165,44 @@ impl<T> From<T> for Entry<T> {
     }
 }
 
-impl<T> Entry<T> {
-    fn from_result(result: Result<T, Flaw>) -> Self {
-        match result {
-            Ok(read) => Self::Read(read),
-            Err(flaw) => Self::Flawed(flaw),
-        }
-    }
-}
-
-impl<T: Enter> Entry<T> {
-    /// Reads a text as typed; blanks alone are nothing.
-    pub fn from_text(text: &str, assume: Option<&str>) -> Self {
-        match text.trim() {
-            "" => Self::Absent,
-            written => Self::from_result(T::from_text(written, assume)),
-        }
-    }
-}
-
 impl<'de, T: Enter> Deserialize<'de> for Entry<T> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        Arrived::deserialize(deserializer).map(Self::from_arrived)
+        let arrived = Arrived::deserialize(deserializer)?;
+        Ok(match T::from_arrived(arrived) {
+            Ok(None) => Self::Absent,
+            Ok(Some(read)) => Self::Read(read),
+            Err(flaw) => Self::Flawed(flaw),
+        })
     }
 }
 
-impl<T: Enter> Entry<T> {
-    fn from_arrived(arrived: Arrived) -> Self {
-        match arrived {
-            Arrived::Nothing => Self::Absent,
-            Arrived::Number(number) => Self::from_result(T::from_number(number)),
-            Arrived::Truth(truth) => Self::from_result(T::from_truth(truth)),
-            Arrived::Text(text, assume) => Self::from_text(&text, assume.as_deref()),
-            Arrived::Limits(limits) => Self::from_limits(*limits),
-            Arrived::Other => Self::Flawed(wrong_type::<T>()),
-        }
-    }
-
-    fn from_limits((low, high): (Arrived, Arrived)) -> Self {
-        match (Self::from_arrived(low), Self::from_arrived(high)) {
-            (Self::Read(low), Self::Read(high)) => Self::from_result(T::from_limits(low, high)),
-            (Self::Flawed(flaw), _) | (_, Self::Flawed(flaw)) => Self::Flawed(flaw),
-            _ => Self::Flawed(wrong_type::<T>()),
-        }
+/// The SI number of a quantity from whatever arrived; one piece of code for all quantities.
+fn si_number(kind: QuantityKind, arrived: Arrived) -> Result<Option<f64>, Flaw> {
+    match arrived {
+        Arrived::Nothing => Ok(None),
+        Arrived::Number(number) => checked(kind, number).map(Some),
+        Arrived::Text(text, _) if text.trim().is_empty() => Ok(None),
+        Arrived::Text(text, assume) => read(kind, &text, assume.as_deref()).map(Some),
+        Arrived::Truth(_) | Arrived::Limits(_) | Arrived::Other => Err(Flaw::WrongType {
+            example: example(kind).into(),
+        }),
     }
 }
 
 /// What arrived in a field, before it is known what belongs there. One type for all fields: a
 /// reader for each of them would make half of the page's module.
-enum Arrived {
+pub enum Arrived {
+    /// Nothing.
     Nothing,
+    /// A number, in SI.
     Number(f64),
+    /// Yes or no.
     Truth(bool),
     /// A text, and the unit of a bare number in it.
     Text(String, Option<String>),
+    /// Two limits.
     Limits(Box<(Arrived, Arrived)>),
+    /// Anything else.
     Other,
 }
 

@@ -3,6 +3,7 @@
 
 mod band;
 mod choice;
+mod decimal;
 mod define;
 mod entry;
 mod extent;
@@ -24,7 +25,7 @@ mod work;
 
 pub use band::Band;
 pub(crate) use choice::choice;
-pub use entry::{Enter, Entry};
+pub use entry::{Arrived, Enter, Entry};
 pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;
 pub use flow::{DynamicViscosity, Time, Velocity, VolumeFlow};

@@ -1,6 +1,7 @@
 //! Reads a number as people write it: `5/8`, `1 1/8`, `1-1/8`, `1⅛`, `12,5`, `2 300`, `1e-3`.
 
 use super::Flaw;
+use super::decimal::decimal_value;
 
 /// A number read from the start of a text.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -93,7 +94,10 @@ fn denominator(text: &[char]) -> Option<(f64, usize)> {
         .skip(inner)
         .take_while(|c| c.is_ascii_digit())
         .collect();
-    let denominator = digits.parse().ok()?;
+    if digits.is_empty() {
+        return None;
+    }
+    let denominator = decimal_value(&digits, 0);
     Some((denominator, blanks + 1 + inner + digits.len()))
 }
 
@@ -179,13 +183,9 @@ fn exponent(text: &[char]) -> (String, usize) {
 fn decimal(token: &str) -> Result<f64, Flaw> {
     let (mantissa, exponent) = token.split_at(token.find('e').unwrap_or(token.len()));
     let plain = without_thousands(mantissa)?;
-    let number: f64 = format!("{plain}{exponent}")
-        .parse()
-        .map_err(|_| Flaw::NotANumber {
-            at: 1,
-            found: token.into(),
-            example: "12.5".into(),
-        })?;
+    // At most six digits, so that only the sign of a missing exponent can fail.
+    let exponent = exponent.trim_start_matches('e').parse().unwrap_or(0);
+    let number = decimal_value(&plain, exponent);
     if number.is_finite() {
         Ok(number)
     } else {

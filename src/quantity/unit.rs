@@ -99,7 +99,7 @@ pub(super) const fn customary(
 /// ```
 pub fn normalised(text: &str) -> String {
     let mut plain = String::with_capacity(text.len());
-    for character in text.chars().flat_map(char::to_lowercase) {
+    for character in text.chars().map(|letter| letter.to_ascii_lowercase()) {
         match character {
             '·' | '⋅' | '∙' | '•' | '*' | '-' | '‑' | '.' | '(' | ')' | '_' => {}
             blank if blank.is_whitespace() => {}
