@@ -1,6 +1,7 @@
 // The bench: how tight, how wide, which wrench. Opens without a question asked.
 
 import type { JSX } from "preact";
+import { AfterFirstFigures } from "../parts/after-first-figures";
 import { Cautions } from "../parts/cautions";
 import { FlarePanel } from "./bench/flare-panel";
 import { JointFigures } from "./bench/joint-figures";
@@ -12,9 +13,15 @@ export function Bench(): JSX.Element {
     <main class="bench">
       <TorquePanel />
       <JointFigures />
-      <FlarePanel />
-      <WrenchPanel />
-      <Cautions ids={["torque-caution-wrench", "torque-caution-code"]} />
+      <AfterFirstFigures>
+        {() => (
+          <>
+            <FlarePanel />
+            <WrenchPanel />
+            <Cautions ids={["torque-caution-wrench", "torque-caution-code"]} />
+          </>
+        )}
+      </AfterFirstFigures>
     </main>
   );
 }
