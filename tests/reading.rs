@@ -256,3 +256,27 @@ fn sixty_fourths() {
     let remainder = fraction(20.0).remainder.in_metres();
     assert!((remainder - (0.020 - 25.0 / 32.0 * 0.0254)).abs() < 1e-15);
 }
+
+#[test]
+fn words_are_taken_with_or_without_their_hyphens() {
+    use coldwright::quantity::Enter;
+    use coldwright::tables::refrigerants::Refrigerant;
+    for text in ["R-410A", "r410a", "R 410A", "r-410a"] {
+        let refrigerant = Refrigerant::from_text(text, None).map(Refrigerant::word);
+        assert_eq!(refrigerant, Ok("R-410A"));
+    }
+    let flaw = Refrigerant::from_text("R-999", None).unwrap_err();
+    assert!(matches!(flaw, Flaw::NotAChoice { accepted, .. } if accepted.contains(&"R-32")));
+    for words in [
+        Refrigerant::WORDS,
+        coldwright::tables::torque::TorqueFamily::WORDS,
+    ] {
+        for (place, word) in words.iter().enumerate() {
+            assert_eq!(
+                coldwright::quantity::place_of_word(words, word),
+                Some(place),
+                "{word}"
+            );
+        }
+    }
+}

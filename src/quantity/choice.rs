@@ -1,5 +1,13 @@
 //! Fields with a fixed set of words to choose from.
 
+use super::normalised;
+
+/// Which of the words a text means; `r410a` means `R-410A`, for nobody hunts for a hyphen in gloves.
+pub fn place_of_word(words: &[&str], text: &str) -> Option<usize> {
+    let text = normalised(text);
+    words.iter().position(|word| normalised(word) == text)
+}
+
 /// Defines an enum whose variants are entered and answered as words.
 macro_rules! choice {
     (
@@ -31,13 +39,12 @@ macro_rules! choice {
             }
 
             fn from_text(text: &str, _: Option<&str>) -> Result<Self, $crate::quantity::Flaw> {
-                match text {
-                    $($word => Ok(Self::$variant),)*
-                    _ => Err($crate::quantity::Flaw::NotAChoice {
-                        found: text.chars().take(24).collect(),
-                        accepted: Self::WORDS.to_vec(),
-                    }),
-                }
+                let place = $crate::quantity::place_of_word(Self::WORDS, text);
+                let choice = place.and_then(|place| Self::ALL.get(place));
+                choice.copied().ok_or_else(|| $crate::quantity::Flaw::NotAChoice {
+                    found: text.chars().take(24).collect(),
+                    accepted: Self::WORDS.to_vec(),
+                })
             }
 
             fn example() -> String {

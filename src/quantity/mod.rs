@@ -25,6 +25,7 @@ mod work;
 
 pub use band::Band;
 pub(crate) use choice::choice;
+pub use choice::place_of_word;
 pub use entry::{Arrived, Enter, Entry};
 pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;
