@@ -6,25 +6,16 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use coldwright::calc::{self, Door};
-use serde::{Deserialize, Deserializer};
+use coldwright::calc;
+use coldwright::terminal::arrived;
 use serde_json::{Value, json};
 
 fn snapshot() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/reference/boundary.jsonl")
 }
 
-/// As the page reads: nothing more than the members it has.
-struct Plain;
-
-impl<'de> Door<'de> for Plain {
-    fn read<I: Deserialize<'de>, D: Deserializer<'de>>(self, input: D) -> Option<(I, Vec<String>)> {
-        I::deserialize(input).ok().map(|input| (input, Vec::new()))
-    }
-}
-
 fn reply(name: &str, input: Value) -> Value {
-    calc::answer(name, input, Plain, serde_json::value::Serializer).unwrap()
+    calc::answer(name, arrived(input), serde_json::value::Serializer).unwrap()
 }
 
 #[test]

@@ -1,8 +1,9 @@
 //! Any quantity in all its units: what one free text can mean.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use super::ambient::{Ambient, air_steps, ambient, gauge_step};
+use super::input::input;
 use super::problem::{Cause, Field, Problem, Problems};
 use super::reading::{Reading, optional, required};
 use super::refusal::Origin;
@@ -15,21 +16,20 @@ use crate::quantity::{
 };
 use crate::tables::refrigerants::Refrigerant;
 
-/// What [`convert`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct ConvertInput {
-    /// A figure as people write it, required: "140 psi", "5/8", "-12 °F". A number is in the SI unit of `quantity`.
-    pub text: Entry<String>,
-    /// The quantity it is of; by default every one that the text can mean.
-    pub quantity: Entry<ConvertQuantity>,
-    /// Altitude above sea level, to change between gauge and absolute.
-    pub altitude: Entry<Altitude>,
-    /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
-    pub barometer: Entry<AbsolutePressure>,
-    /// Refrigerant whose bubble and dew belong to a pressure or temperature: "R-410A".
-    pub refrigerant: Entry<Refrigerant>,
+input! {
+    /// What [`convert`] asks for.
+    pub struct ConvertInput {
+        /// A figure as people write it, required: "140 psi", "5/8", "-12 °F". A number is in the SI unit of `quantity`.
+        pub text: Entry<String>,
+        /// The quantity it is of; by default every one that the text can mean.
+        pub quantity: Entry<ConvertQuantity>,
+        /// Altitude above sea level, to change between gauge and absolute.
+        pub altitude: Entry<Altitude>,
+        /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
+        pub barometer: Entry<AbsolutePressure>,
+        /// Refrigerant whose bubble and dew belong to a pressure or temperature: "R-410A".
+        pub refrigerant: Entry<Refrigerant>,
+    }
 }
 
 /// What [`convert`] finds.

@@ -1,7 +1,8 @@
 //! The flare: how wide the cone, which nut and wrench, how far the tube stands above the bar.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
+use super::input::input;
 use super::problem::{Field, Misfit, Problem, Problems};
 use super::reading::{Reading, optional, required};
 use super::verdict::{Judgement, Verdict, judge};
@@ -14,23 +15,22 @@ use crate::tables::flare::{
 };
 use crate::tables::refrigerants::Refrigerant;
 
-/// What [`flare`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct FlareInput {
-    /// Outside diameter of the tube, required: "5/8", "15.88 mm".
-    pub tube: Entry<Length>,
-    /// Pressure class of the joint, required without `refrigerant`: class 2 for R-410A, R-32 and their like.
-    pub flare_class: Entry<FlareClass>,
-    /// Refrigerant in the tube, which gives the class: "R-410A".
-    pub refrigerant: Entry<Refrigerant>,
-    /// Flaring tool, for the tube above the bar.
-    pub tool: Entry<FlaringTool>,
-    /// Outside diameter of the finished cone, as measured.
-    pub measured_cone: Entry<Length>,
-    /// How far the caliper may be wrong; 0.05 mm if nothing is entered.
-    pub caliper_uncertainty: Entry<Length>,
+input! {
+    /// What [`flare`] asks for.
+    pub struct FlareInput {
+        /// Outside diameter of the tube, required: "5/8", "15.88 mm".
+        pub tube: Entry<Length>,
+        /// Pressure class of the joint, required without `refrigerant`: class 2 for R-410A, R-32 and their like.
+        pub flare_class: Entry<FlareClass>,
+        /// Refrigerant in the tube, which gives the class: "R-410A".
+        pub refrigerant: Entry<Refrigerant>,
+        /// Flaring tool, for the tube above the bar.
+        pub tool: Entry<FlaringTool>,
+        /// Outside diameter of the finished cone, as measured.
+        pub measured_cone: Entry<Length>,
+        /// How far the caliper may be wrong; 0.05 mm if nothing is entered.
+        pub caliper_uncertainty: Entry<Length>,
+    }
 }
 
 /// What [`flare`] finds.

@@ -4,8 +4,8 @@
 mod ambient;
 pub mod convert;
 mod count;
-mod fields;
 pub mod flare;
+mod input;
 pub mod moist_air;
 pub mod nitrogen_hold;
 pub mod pipe_friction;
@@ -25,13 +25,13 @@ mod working;
 
 pub use ambient::{Ambient, AmbientBasis};
 pub use count::Count;
-pub use fields::fields_of;
+pub use input::{Input, Members};
 pub use problem::{Cause, Field, Misfit, Problem, Problems};
 pub use reading::Reading;
 pub use refrigerant_facts::{RefrigerantFacts, WarmingPotentials};
-pub use registry::{Door, NAMES, answer};
 #[cfg(feature = "terminal")]
 pub use registry::{Entry as CatalogueEntry, catalogue};
+pub use registry::{NAMES, answer};
 pub use saturation_point::SaturationPoint;
 pub use verdict::{Judgement, Verdict, judge, judge_at_least};
 pub use working::{Figure, Step, Unfinished, Working};

@@ -1,8 +1,9 @@
 //! Moist air: any two facts give all the others.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use super::ambient::{Ambient, air_steps, ambient};
+use super::input::input;
 use super::problem::Problems;
 use super::reading::{Reading, filled, optional};
 use super::refusal::Origin;
@@ -14,27 +15,26 @@ use crate::quantity::{
 };
 use crate::tables::SourceId;
 
-/// What [`moist_air`] asks for: exactly two facts, and the pressure of the air.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct MoistAirInput {
-    /// What a dry thermometer shows: "75 °F".
-    pub dry_bulb: Entry<Temperature>,
-    /// What a wetted thermometer shows in moving air.
-    pub wet_bulb: Entry<Temperature>,
-    /// Where its moisture begins to condense, or to freeze out below 0 °C.
-    pub dew_point: Entry<Temperature>,
-    /// Vapour pressure over its saturation: "50 %".
-    pub relative_humidity: Entry<Ratio>,
-    /// Mass of water over mass of dry air: 0.0093, "0.93 %".
-    pub humidity_ratio: Entry<Ratio>,
-    /// Enthalpy for a kilogram of dry air, from dry air and liquid water at 0 °C: "48 kJ/kg".
-    pub enthalpy: Entry<SpecificEnthalpy>,
-    /// Altitude above sea level; sea level if neither it nor `barometer` is entered.
-    pub altitude: Entry<Altitude>,
-    /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
-    pub barometer: Entry<AbsolutePressure>,
+input! {
+    /// What [`moist_air`] asks for: exactly two facts, and the pressure of the air.
+    pub struct MoistAirInput {
+        /// What a dry thermometer shows: "75 °F".
+        pub dry_bulb: Entry<Temperature>,
+        /// What a wetted thermometer shows in moving air.
+        pub wet_bulb: Entry<Temperature>,
+        /// Where its moisture begins to condense, or to freeze out below 0 °C.
+        pub dew_point: Entry<Temperature>,
+        /// Vapour pressure over its saturation: "50 %".
+        pub relative_humidity: Entry<Ratio>,
+        /// Mass of water over mass of dry air: 0.0093, "0.93 %".
+        pub humidity_ratio: Entry<Ratio>,
+        /// Enthalpy for a kilogram of dry air, from dry air and liquid water at 0 °C: "48 kJ/kg".
+        pub enthalpy: Entry<SpecificEnthalpy>,
+        /// Altitude above sea level; sea level if neither it nor `barometer` is entered.
+        pub altitude: Entry<Altitude>,
+        /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
+        pub barometer: Entry<AbsolutePressure>,
+    }
 }
 
 /// What [`moist_air`] finds.

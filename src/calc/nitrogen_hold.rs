@@ -1,8 +1,9 @@
 //! What a gauge on held nitrogen shows when only the temperature has changed.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use super::ambient::{Ambient, Entered, ambient, by_barometer, entered, entered_steps};
+use super::input::input;
 use super::problem::{Field, Problem, Problems};
 use super::reading::{Reading, filled, optional, required};
 use super::working::{Step, Unfinished, Working};
@@ -14,27 +15,26 @@ use crate::quantity::{
 };
 use crate::tables::SourceId;
 
-/// What [`nitrogen_hold`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct NitrogenHoldInput {
-    /// Gauge reading at the start: "140 psi"; exactly one of this and `firstAbsolutePressure`.
-    pub first_gauge_pressure: Entry<GaugePressure>,
-    /// Pressure above vacuum at the start.
-    pub first_absolute_pressure: Entry<AbsolutePressure>,
-    /// Temperature of the nitrogen at the start, required: "70 °F".
-    pub first_temperature: Entry<Temperature>,
-    /// Temperature of the nitrogen at the second reading, required.
-    pub second_temperature: Entry<Temperature>,
-    /// Gauge reading then, to compare with what is expected.
-    pub second_gauge_pressure: Entry<GaugePressure>,
-    /// Altitude above sea level; sea level if neither it nor `barometer` is entered.
-    pub altitude: Entry<Altitude>,
-    /// Pressure of the air at the start as a barometer at the place shows it, instead of the altitude.
-    pub barometer: Entry<AbsolutePressure>,
-    /// Pressure of the air at the second reading; the same as at the start if nothing is entered.
-    pub second_barometer: Entry<AbsolutePressure>,
+input! {
+    /// What [`nitrogen_hold`] asks for.
+    pub struct NitrogenHoldInput {
+        /// Gauge reading at the start: "140 psi"; exactly one of this and `firstAbsolutePressure`.
+        pub first_gauge_pressure: Entry<GaugePressure>,
+        /// Pressure above vacuum at the start.
+        pub first_absolute_pressure: Entry<AbsolutePressure>,
+        /// Temperature of the nitrogen at the start, required: "70 °F".
+        pub first_temperature: Entry<Temperature>,
+        /// Temperature of the nitrogen at the second reading, required.
+        pub second_temperature: Entry<Temperature>,
+        /// Gauge reading then, to compare with what is expected.
+        pub second_gauge_pressure: Entry<GaugePressure>,
+        /// Altitude above sea level; sea level if neither it nor `barometer` is entered.
+        pub altitude: Entry<Altitude>,
+        /// Pressure of the air at the start as a barometer at the place shows it, instead of the altitude.
+        pub barometer: Entry<AbsolutePressure>,
+        /// Pressure of the air at the second reading; the same as at the start if nothing is entered.
+        pub second_barometer: Entry<AbsolutePressure>,
+    }
 }
 
 /// What [`nitrogen_hold`] finds.

@@ -1,8 +1,9 @@
 //! Friction of a flow in a round tube.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use super::count::Count;
+use super::input::input;
 use super::problem::{Field, Problem, Problems};
 use super::reading::{Reading, filled, optional, required};
 use super::working::{Step, Working};
@@ -16,35 +17,34 @@ use crate::quantity::{
 };
 use crate::tables::SourceId;
 
-/// What [`pipe_friction`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct PipeFrictionInput {
-    /// Inside diameter of the tube, required: "13.4 mm".
-    pub bore: Entry<Length>,
-    /// Height of the wall's unevenness; that of drawn tube, 1.5 µm, if nothing is entered.
-    pub roughness: Entry<Length>,
-    /// Density of the fluid, required.
-    pub density: Entry<Density>,
-    /// Dynamic viscosity of the fluid, required.
-    pub viscosity: Entry<DynamicViscosity>,
-    /// Mean velocity; exactly one of this, `massFlow` and `volumeFlow`.
-    pub velocity: Entry<Velocity>,
-    /// Mass per time.
-    pub mass_flow: Entry<MassFlow>,
-    /// Volume per time.
-    pub volume_flow: Entry<VolumeFlow>,
-    /// Length of straight tube, for the pressure drop.
-    pub length: Entry<Length>,
-    /// Elbows of 90°.
-    pub elbows_90: Entry<Count>,
-    /// Elbows of 45°.
-    pub elbows_45: Entry<Count>,
-    /// Tees run straight through.
-    pub tee_runs: Entry<Count>,
-    /// Tees run through the branch.
-    pub tee_branches: Entry<Count>,
+input! {
+    /// What [`pipe_friction`] asks for.
+    pub struct PipeFrictionInput {
+        /// Inside diameter of the tube, required: "13.4 mm".
+        pub bore: Entry<Length>,
+        /// Height of the wall's unevenness; that of drawn tube, 1.5 µm, if nothing is entered.
+        pub roughness: Entry<Length>,
+        /// Density of the fluid, required.
+        pub density: Entry<Density>,
+        /// Dynamic viscosity of the fluid, required.
+        pub viscosity: Entry<DynamicViscosity>,
+        /// Mean velocity; exactly one of this, `massFlow` and `volumeFlow`.
+        pub velocity: Entry<Velocity>,
+        /// Mass per time.
+        pub mass_flow: Entry<MassFlow>,
+        /// Volume per time.
+        pub volume_flow: Entry<VolumeFlow>,
+        /// Length of straight tube, for the pressure drop.
+        pub length: Entry<Length>,
+        /// Elbows of 90°.
+        pub elbows_90: Entry<Count>,
+        /// Elbows of 45°.
+        pub elbows_45: Entry<Count>,
+        /// Tees run straight through.
+        pub tee_runs: Entry<Count>,
+        /// Tees run through the branch.
+        pub tee_branches: Entry<Count>,
+    }
 }
 
 /// What [`pipe_friction`] finds.

@@ -19,6 +19,24 @@ impl Field {
         Self(std::borrow::Cow::Owned(name.chars().take(40).collect()))
     }
 
+    /// Whether a name in JSON means this field, without writing it out.
+    pub fn is_written(&self, json_name: &str) -> bool {
+        let mut raise = false;
+        let own = self.0.chars().filter_map(|character| {
+            if character == '_' {
+                raise = true;
+                return None;
+            }
+            let raised = core::mem::take(&mut raise);
+            Some(if raised {
+                character.to_ascii_uppercase()
+            } else {
+                character
+            })
+        });
+        own.eq(json_name.chars())
+    }
+
     /// The name as in JSON: `wrenchLength`.
     pub fn json_name(&self) -> String {
         let mut name = String::with_capacity(self.0.len());
@@ -168,7 +186,7 @@ pub enum Misfit {
     /// No input of this calculation has such a field.
     UnknownField {
         /// The fields it has.
-        accepted: Vec<&'static str>,
+        accepted: Vec<Field>,
     },
     /// The input as a whole is not an object.
     NotAnObject,

@@ -1,13 +1,14 @@
 //! The one door: every calculation by name. Adding one is a line here.
 
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::{Serialize, Serializer};
 
-use super::fields::fields_of;
+use super::input::{Input, Members};
 use super::problem::{Field, Misfit, Problem, Problems};
 use super::{
     convert, flare, moist_air, nitrogen_hold, pipe_friction, saturation, torque, tube, vapour,
     water_saturation,
 };
+use crate::quantity::Arrived;
 
 macro_rules! calculations {
     ($($name:literal $function:path, $input:ty => $answer:ty;)*) => {
@@ -16,20 +17,19 @@ macro_rules! calculations {
 
         /// Answers an input by a calculation's name; never fails but for the serializer's sake.
         ///
-        /// The reply is `{"answer": …}` or `{"problems": […]}`. `door` gathers fields that no input
-        /// has, where the format can tell.
+        /// The reply is `{"answer": …}` or `{"problems": […]}`. Fields that the input does not have
+        /// are problems.
         ///
         /// # Errors
         /// Only what the serializer itself cannot write.
-        pub fn answer<'de, D: Deserializer<'de>, S: Serializer>(
+        pub fn answer<S: Serializer>(
             name: &str,
-            input: D,
-            door: impl Door<'de>,
+            input: Arrived,
             output: S,
         ) -> Result<S::Ok, S::Error> {
             match name {
                 $($name => {
-                    let reply: Reply<$answer> = reply(door, input, $function);
+                    let reply: Reply<$answer> = reply(input, $function);
                     reply.serialize(output)
                 })*
                 _ => Reply::<()>::from(Err(unknown(name))).serialize(output),
@@ -61,37 +61,16 @@ calculations! {
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
 }
 
-/// How a door reads an input.
-pub trait Door<'de> {
-    /// Reads an input, and names the fields that arrived and that it does not have; `None` if what
-    /// arrived is no input at all.
-    fn read<I: Deserialize<'de>, D: Deserializer<'de>>(self, input: D) -> Option<(I, Vec<String>)>;
-}
-
-fn reply<'de, I: Deserialize<'de>, A, D: Deserializer<'de>>(
-    door: impl Door<'de>,
-    input: D,
-    function: impl Fn(&I) -> Result<A, Problems>,
-) -> Reply<A> {
-    let Some((input, foreign)) = door.read::<I, D>(input) else {
-        return Err(vec![Problem::misfit(
-            Field::named("input"),
-            Misfit::NotAnObject,
-        )])
-        .into();
+fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {
+    let Some(mut members) = Members::of(input) else {
+        let field = Field::named("input");
+        return Err(vec![Problem::misfit(field, Misfit::NotAnObject)]).into();
     };
-    let answer = function(&input);
-    if foreign.is_empty() {
+    let answer = function(&I::read(&mut members));
+    let mut problems = members.problems(I::FIELDS);
+    if problems.is_empty() {
         return answer.into();
     }
-    let accepted = fields_of::<I>();
-    let unknown = |name: &String| {
-        let misfit = Misfit::UnknownField {
-            accepted: accepted.to_vec(),
-        };
-        Problem::misfit(Field::unknown(name), misfit)
-    };
-    let mut problems: Problems = foreign.iter().map(unknown).collect();
     problems.extend(answer.err().into_iter().flatten());
     Err(problems).into()
 }

@@ -1,9 +1,10 @@
 //! Where a refrigerant boils and condenses, and what its liquid and vapour are like there.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use super::ambient::{Ambient, Entered, ambient, entered, entered_steps};
 use super::count::Count;
+use super::input::input;
 use super::problem::{Cause, Field, Problem, Problems};
 use super::reading::{Reading, filled, optional, required};
 use super::refrigerant_facts::{RefrigerantFacts, refrigerant_facts};
@@ -22,33 +23,32 @@ use crate::quantity::{
 use crate::tables::SourceId;
 use crate::tables::refrigerants::{Refrigerant, SaturationUncertainty, Sourced, ViscosityBasis};
 
-/// What [`saturation`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct SaturationInput {
-    /// Refrigerant, required: "R-410A".
-    pub refrigerant: Entry<Refrigerant>,
-    /// Gauge reading: "118 psi"; exactly one of this, `absolutePressure` and `temperature`.
-    pub gauge_pressure: Entry<GaugePressure>,
-    /// Pressure above vacuum.
-    pub absolute_pressure: Entry<AbsolutePressure>,
-    /// Temperature, taken as that of the bubble line for the bubble pressure and as that of the dew line for the dew pressure.
-    pub temperature: Entry<Temperature>,
-    /// Altitude above sea level, for gauge readings; sea level if neither it nor `barometer` is entered.
-    pub altitude: Entry<Altitude>,
-    /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
-    pub barometer: Entry<AbsolutePressure>,
-    /// Points of a curve to plot, 2 to 64; none if nothing is entered.
-    pub curve_points: Entry<Count>,
-    /// Coldest temperature of the curve; that of the data if nothing is entered.
-    pub curve_from: Entry<Temperature>,
-    /// Hottest temperature of the curve; that of the data if nothing is entered.
-    pub curve_to: Entry<Temperature>,
-    /// Step of a table around the reading, 0.1 to 20 K: "1 °F"; 1 K if only `tableRows` is entered.
-    pub table_step: Entry<TemperatureDifference>,
-    /// Rows of the table, 1 to 200; 21 if only `tableStep` is entered.
-    pub table_rows: Entry<Count>,
+input! {
+    /// What [`saturation`] asks for.
+    pub struct SaturationInput {
+        /// Refrigerant, required: "R-410A".
+        pub refrigerant: Entry<Refrigerant>,
+        /// Gauge reading: "118 psi"; exactly one of this, `absolutePressure` and `temperature`.
+        pub gauge_pressure: Entry<GaugePressure>,
+        /// Pressure above vacuum.
+        pub absolute_pressure: Entry<AbsolutePressure>,
+        /// Temperature, taken as that of the bubble line for the bubble pressure and as that of the dew line for the dew pressure.
+        pub temperature: Entry<Temperature>,
+        /// Altitude above sea level, for gauge readings; sea level if neither it nor `barometer` is entered.
+        pub altitude: Entry<Altitude>,
+        /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
+        pub barometer: Entry<AbsolutePressure>,
+        /// Points of a curve to plot, 2 to 64; none if nothing is entered.
+        pub curve_points: Entry<Count>,
+        /// Coldest temperature of the curve; that of the data if nothing is entered.
+        pub curve_from: Entry<Temperature>,
+        /// Hottest temperature of the curve; that of the data if nothing is entered.
+        pub curve_to: Entry<Temperature>,
+        /// Step of a table around the reading, 0.1 to 20 K: "1 °F"; 1 K if only `tableRows` is entered.
+        pub table_step: Entry<TemperatureDifference>,
+        /// Rows of the table, 1 to 200; 21 if only `tableStep` is entered.
+        pub table_rows: Entry<Count>,
+    }
 }
 
 /// What [`saturation`] finds.

@@ -1,7 +1,8 @@
 //! Tightening torque of a flare nut, and what to set on the wrench.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
+use super::input::input;
 use super::problem::{Field, Misfit, Problem, Problems};
 use super::reading::{Reading, optional, required};
 use super::verdict::{Judgement, Verdict, judge};
@@ -11,27 +12,26 @@ use crate::tables::SourceId;
 use crate::tables::flare::flare_size_names;
 use crate::tables::torque::{TorqueFamily, torque_bands};
 
-/// What [`torque`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct TorqueInput {
-    /// Outside diameter of the tube, required: "5/8", "15.88 mm".
-    pub tube: Entry<Length>,
-    /// Family of torque figures; by default what all families that have the size allow.
-    pub family: Entry<TorqueFamily>,
-    /// The plate's own figure or band, which outranks every family: "34-42 N·m", "38 ± 4 N·m", "38 N·m".
-    pub plate_torque: Entry<Band<Torque>>,
-    /// Offset adapter (crow foot): from the centre of the drive to the centre of the nut.
-    pub adapter_length: Entry<Length>,
-    /// Direction of the adapter: 0° straight out from the handle, 90° square to it, 180° pointing back; 0° if nothing is entered.
-    pub adapter_angle: Entry<Angle>,
-    /// Wrench: from the middle of the hand to the centre of the drive; needed with an adapter.
-    pub wrench_length: Entry<Length>,
-    /// Scale of the wrench, from its least to its largest torque: "20-100 N·m".
-    pub wrench_range: Entry<Band<Torque>>,
-    /// Accuracy of the wrench: "4 %"; if nothing is entered 4 % above 10 N·m, 6 % up to it.
-    pub wrench_accuracy: Entry<Ratio>,
+input! {
+    /// What [`torque`] asks for.
+    pub struct TorqueInput {
+        /// Outside diameter of the tube, required: "5/8", "15.88 mm".
+        pub tube: Entry<Length>,
+        /// Family of torque figures; by default what all families that have the size allow.
+        pub family: Entry<TorqueFamily>,
+        /// The plate's own figure or band, which outranks every family: "34-42 N·m", "38 ± 4 N·m", "38 N·m".
+        pub plate_torque: Entry<Band<Torque>>,
+        /// Offset adapter (crow foot): from the centre of the drive to the centre of the nut.
+        pub adapter_length: Entry<Length>,
+        /// Direction of the adapter: 0° straight out from the handle, 90° square to it, 180° pointing back; 0° if nothing is entered.
+        pub adapter_angle: Entry<Angle>,
+        /// Wrench: from the middle of the hand to the centre of the drive; needed with an adapter.
+        pub wrench_length: Entry<Length>,
+        /// Scale of the wrench, from its least to its largest torque: "20-100 N·m".
+        pub wrench_range: Entry<Band<Torque>>,
+        /// Accuracy of the wrench: "4 %"; if nothing is entered 4 % above 10 N·m, 6 % up to it.
+        pub wrench_accuracy: Entry<Ratio>,
+    }
 }
 
 /// What [`torque`] finds.

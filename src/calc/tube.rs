@@ -1,7 +1,8 @@
 //! Copper tube: what it holds, weighs and bears.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
+use super::input::input;
 use super::problem::{Field, Misfit, Problem, Problems};
 use super::reading::{Reading, optional, required};
 use super::verdict::{Judgement, judge_at_least};
@@ -13,23 +14,22 @@ use crate::quantity::{
 use crate::tables::tube::{TubeSeries, size_names, sizes_of, worst_case};
 use crate::tables::{SourceId, stress};
 
-/// What [`tube`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct TubeInput {
-    /// Outside diameter, required: a size such as "5/8" or "16 mm". Its wall comes from the table.
-    pub tube: Entry<Length>,
-    /// Series of sizes to look in; by default both.
-    pub series: Entry<TubeSeries>,
-    /// Wall, where it is not the table's or the size is not in the table.
-    pub wall: Entry<Length>,
-    /// Length of tube, for its mass and volume.
-    pub length: Entry<Length>,
-    /// Metal temperature at which the pressure rating is wanted.
-    pub temperature: Entry<Temperature>,
-    /// Design pressure (PS) of the system, gauge, to compare the rating with; needs the temperature.
-    pub design_pressure: Entry<GaugePressure>,
+input! {
+    /// What [`tube`] asks for.
+    pub struct TubeInput {
+        /// Outside diameter, required: a size such as "5/8" or "16 mm". Its wall comes from the table.
+        pub tube: Entry<Length>,
+        /// Series of sizes to look in; by default both.
+        pub series: Entry<TubeSeries>,
+        /// Wall, where it is not the table's or the size is not in the table.
+        pub wall: Entry<Length>,
+        /// Length of tube, for its mass and volume.
+        pub length: Entry<Length>,
+        /// Metal temperature at which the pressure rating is wanted.
+        pub temperature: Entry<Temperature>,
+        /// Design pressure (PS) of the system, gauge, to compare the rating with; needs the temperature.
+        pub design_pressure: Entry<GaugePressure>,
+    }
 }
 
 /// What [`tube`] finds.

@@ -1,8 +1,9 @@
 //! Superheated vapour of a refrigerant.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use super::ambient::{Ambient, Entered, ambient, entered, entered_steps};
+use super::input::input;
 use super::problem::{Field, Misfit, Problem, Problems};
 use super::reading::{Reading, filled, optional, required};
 use super::refusal::Origin;
@@ -18,27 +19,26 @@ use crate::tables::SourceId;
 use crate::tables::fluids::LARGEST_SUPERHEAT;
 use crate::tables::refrigerants::Refrigerant;
 
-/// What [`vapour`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct VapourInput {
-    /// Refrigerant, required: "R-410A".
-    pub refrigerant: Entry<Refrigerant>,
-    /// Gauge reading: "118 psi"; exactly one of this, `absolutePressure` and `dewTemperature`.
-    pub gauge_pressure: Entry<GaugePressure>,
-    /// Pressure above vacuum.
-    pub absolute_pressure: Entry<AbsolutePressure>,
-    /// Dew temperature of the pressure: what a gauge's temperature scale shows for vapour.
-    pub dew_temperature: Entry<Temperature>,
-    /// Temperature above the dew temperature, 0 to 40 K; exactly one of this and `temperature`.
-    pub superheat: Entry<TemperatureDifference>,
-    /// Temperature of the vapour.
-    pub temperature: Entry<Temperature>,
-    /// Altitude above sea level, for gauge readings; sea level if neither it nor `barometer` is entered.
-    pub altitude: Entry<Altitude>,
-    /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
-    pub barometer: Entry<AbsolutePressure>,
+input! {
+    /// What [`vapour`] asks for.
+    pub struct VapourInput {
+        /// Refrigerant, required: "R-410A".
+        pub refrigerant: Entry<Refrigerant>,
+        /// Gauge reading: "118 psi"; exactly one of this, `absolutePressure` and `dewTemperature`.
+        pub gauge_pressure: Entry<GaugePressure>,
+        /// Pressure above vacuum.
+        pub absolute_pressure: Entry<AbsolutePressure>,
+        /// Dew temperature of the pressure: what a gauge's temperature scale shows for vapour.
+        pub dew_temperature: Entry<Temperature>,
+        /// Temperature above the dew temperature, 0 to 40 K; exactly one of this and `temperature`.
+        pub superheat: Entry<TemperatureDifference>,
+        /// Temperature of the vapour.
+        pub temperature: Entry<Temperature>,
+        /// Altitude above sea level, for gauge readings; sea level if neither it nor `barometer` is entered.
+        pub altitude: Entry<Altitude>,
+        /// Pressure of the air as a barometer at the place shows it, instead of the altitude.
+        pub barometer: Entry<AbsolutePressure>,
+    }
 }
 
 /// What [`vapour`] finds.

@@ -1,7 +1,8 @@
 //! Where water boils or ice turns to vapour: what a vacuum gauge says about moisture.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
+use super::input::input;
 use super::problem::Problems;
 use super::reading::{Reading, filled, optional};
 use super::refusal::Origin;
@@ -13,15 +14,14 @@ use crate::physics::water::{
 use crate::quantity::{AbsolutePressure, Entry, QuantityKind, Temperature};
 use crate::tables::SourceId;
 
-/// What [`water_saturation`] asks for.
-#[derive(Clone, Debug, Default, Deserialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase", default)]
-pub struct WaterSaturationInput {
-    /// Pressure above vacuum, of water vapour alone: "500 micron"; exactly one of this and `temperature`.
-    pub absolute_pressure: Entry<AbsolutePressure>,
-    /// Temperature of the water or ice.
-    pub temperature: Entry<Temperature>,
+input! {
+    /// What [`water_saturation`] asks for.
+    pub struct WaterSaturationInput {
+        /// Pressure above vacuum, of water vapour alone: "500 micron"; exactly one of this and `temperature`.
+        pub absolute_pressure: Entry<AbsolutePressure>,
+        /// Temperature of the water or ice.
+        pub temperature: Entry<Temperature>,
+    }
 }
 
 /// What [`water_saturation`] finds.

@@ -55,6 +55,7 @@ fn scaled(mantissa: f64, power: i32) -> f64 {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::float_cmp)]
 mod tests {
     use super::decimal_value;
     use proptest::prelude::*;

@@ -1,10 +1,6 @@
 //! One field of an input, as it arrived: an SI number, text with a unit, or nothing yet.
 
-use core::fmt;
-
-use serde::de::{Deserialize, Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
-
-use super::{Flaw, Quantity, QuantityKind, checked, example, read};
+use super::{Arrived, Flaw, Quantity, QuantityKind, checked, example, read};
 
 /// What can stand in a field of an input.
 pub trait Enter: Sized {
@@ -44,22 +40,18 @@ pub trait Enter: Sized {
     /// # Errors
     /// What is wrong with it.
     fn from_arrived(arrived: Arrived) -> Result<Option<Self>, Flaw> {
-        match arrived {
-            Arrived::Nothing => Ok(None),
-            Arrived::Number(number) => Self::from_number(number).map(Some),
-            Arrived::Truth(truth) => Self::from_truth(truth).map(Some),
-            Arrived::Text(text, _) if text.trim().is_empty() => Ok(None),
-            Arrived::Text(text, assume) => {
-                Self::from_text(text.trim(), assume.as_deref()).map(Some)
-            }
-            Arrived::Limits(limits) => {
-                let (low, high) = *limits;
+        match Plain::of(arrived) {
+            Plain::Nothing => Ok(None),
+            Plain::Number(number) => Self::from_number(number).map(Some),
+            Plain::Truth(truth) => Self::from_truth(truth).map(Some),
+            Plain::Text(text, assume) => Self::from_text(&text, assume.as_deref()).map(Some),
+            Plain::Limits(low, high) => {
                 match (Self::from_arrived(low)?, Self::from_arrived(high)?) {
                     (Some(low), Some(high)) => Self::from_limits(low, high).map(Some),
                     _ => Err(wrong_type::<Self>()),
                 }
             }
-            Arrived::Other => Err(wrong_type::<Self>()),
+            Plain::Other => Err(wrong_type::<Self>()),
         }
     }
 
@@ -165,133 +157,92 @@ impl<T> From<T> for Entry<T> {
     }
 }
 
-impl<'de, T: Enter> Deserialize<'de> for Entry<T> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let arrived = Arrived::deserialize(deserializer)?;
-        Ok(match T::from_arrived(arrived) {
+impl<T: Enter> From<Arrived> for Entry<T> {
+    fn from(arrived: Arrived) -> Self {
+        match T::from_arrived(arrived) {
             Ok(None) => Self::Absent,
             Ok(Some(read)) => Self::Read(read),
             Err(flaw) => Self::Flawed(flaw),
-        })
+        }
     }
 }
 
 /// The SI number of a quantity from whatever arrived; one piece of code for all quantities.
 fn si_number(kind: QuantityKind, arrived: Arrived) -> Result<Option<f64>, Flaw> {
-    match arrived {
-        Arrived::Nothing => Ok(None),
-        Arrived::Number(number) => checked(kind, number).map(Some),
-        Arrived::Text(text, _) if text.trim().is_empty() => Ok(None),
-        Arrived::Text(text, assume) => read(kind, &text, assume.as_deref()).map(Some),
-        Arrived::Truth(_) | Arrived::Limits(_) | Arrived::Other => Err(Flaw::WrongType {
+    match Plain::of(arrived) {
+        Plain::Nothing => Ok(None),
+        Plain::Number(number) => checked(kind, number).map(Some),
+        Plain::Text(text, assume) => read(kind, &text, assume.as_deref()).map(Some),
+        Plain::Truth(_) | Plain::Limits(..) | Plain::Other => Err(Flaw::WrongType {
             example: example(kind).into(),
         }),
     }
 }
 
-/// What arrived in a field, before it is known what belongs there. One type for all fields: a
-/// reader for each of them would make half of the page's module.
-pub enum Arrived {
-    /// Nothing.
+/// What one entry can be.
+enum Plain {
     Nothing,
-    /// A number, in SI.
     Number(f64),
-    /// Yes or no.
     Truth(bool),
-    /// A text, and the unit of a bare number in it.
+    /// A text without blanks around it, never empty, and the unit of a bare number in it.
     Text(String, Option<String>),
-    /// Two limits.
-    Limits(Box<(Arrived, Arrived)>),
-    /// Anything else.
+    Limits(Arrived, Arrived),
     Other,
 }
 
-impl<'de> Deserialize<'de> for Arrived {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        deserializer.deserialize_any(ArrivedVisitor)
-    }
-}
-
-struct ArrivedVisitor;
-
-impl<'de> Visitor<'de> for ArrivedVisitor {
-    type Value = Arrived;
-
-    fn expecting(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        formatter.write_str("a number, a text or nothing")
-    }
-
-    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<Arrived, E> {
-        Ok(Arrived::Number(number))
-    }
-
-    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<Arrived, E> {
-        Ok(Arrived::Number(number as f64))
-    }
-
-    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<Arrived, E> {
-        Ok(Arrived::Number(number as f64))
-    }
-
-    fn visit_bool<E: serde::de::Error>(self, truth: bool) -> Result<Arrived, E> {
-        Ok(Arrived::Truth(truth))
-    }
-
-    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Arrived, E> {
-        Ok(Arrived::Text(text.into(), None))
-    }
-
-    fn visit_unit<E: serde::de::Error>(self) -> Result<Arrived, E> {
-        Ok(Arrived::Nothing)
-    }
-
-    fn visit_none<E: serde::de::Error>(self) -> Result<Arrived, E> {
-        Ok(Arrived::Nothing)
-    }
-
-    fn visit_some<D: Deserializer<'de>>(self, inner: D) -> Result<Arrived, D::Error> {
-        inner.deserialize_any(self)
-    }
-
-    fn visit_seq<A: SeqAccess<'de>>(self, mut sequence: A) -> Result<Arrived, A::Error> {
-        while sequence.next_element::<IgnoredAny>()?.is_some() {}
-        Ok(Arrived::Other)
-    }
-
-    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Arrived, A::Error> {
-        let (mut text, mut assume) = (Arrived::Nothing, Arrived::Nothing);
-        let (mut low, mut high) = (Arrived::Nothing, Arrived::Nothing);
-        let mut foreign = false;
-        while let Some(key) = map.next_key::<String>()? {
-            let member = match key.as_str() {
-                "text" => &mut text,
-                "assume" => &mut assume,
-                "low" => &mut low,
-                "high" => &mut high,
-                _ => {
-                    map.next_value::<IgnoredAny>()?;
-                    foreign = true;
-                    continue;
-                }
-            };
-            *member = map.next_value()?;
+impl Plain {
+    fn of(arrived: Arrived) -> Self {
+        match arrived {
+            Arrived::Nothing => Self::Nothing,
+            Arrived::Number(number) => Self::Number(number),
+            Arrived::Truth(truth) => Self::Truth(truth),
+            Arrived::Text(text) => Self::text(&text, None),
+            Arrived::Object(members) => Self::of_members(members),
+            Arrived::List(_) | Arrived::Other => Self::Other,
         }
-        Ok(match (text, assume, low, high) {
-            _ if foreign => Arrived::Other,
+    }
+
+    fn text(text: &str, assume: Option<String>) -> Self {
+        match text.trim() {
+            "" => Self::Nothing,
+            written => Self::Text(written.into(), assume),
+        }
+    }
+
+    /// `{text}`, `{text, assume}` or `{low, high}`, in any order.
+    fn of_members(members: Vec<(String, Arrived)>) -> Self {
+        let count = members.len();
+        let mut places = [
+            Arrived::Nothing,
+            Arrived::Nothing,
+            Arrived::Nothing,
+            Arrived::Nothing,
+        ];
+        for (name, member) in members {
+            let known = ["text", "assume", "low", "high"]
+                .iter()
+                .position(|known| *known == name);
+            match known.and_then(|place| places.get_mut(place)) {
+                Some(place) => *place = member,
+                None => return Self::Other,
+            }
+        }
+        match (count, places) {
+            (1 | 2, [Arrived::Text(text), Arrived::Text(unit), ..]) => {
+                Self::text(&text, Some(unit))
+            }
             (
-                Arrived::Text(text, None),
-                Arrived::Text(unit, None),
-                Arrived::Nothing,
-                Arrived::Nothing,
-            ) => Arrived::Text(text, Some(unit)),
-            (Arrived::Text(text, None), Arrived::Nothing, Arrived::Nothing, Arrived::Nothing) => {
-                Arrived::Text(text, None)
-            }
-            (Arrived::Nothing, Arrived::Nothing, low, high) => {
-                Arrived::Limits(Box::new((low, high)))
-            }
-            _ => Arrived::Other,
-        })
+                1 | 2,
+                [
+                    Arrived::Text(text),
+                    Arrived::Nothing,
+                    Arrived::Nothing,
+                    Arrived::Nothing,
+                ],
+            ) => Self::text(&text, None),
+            (2, [Arrived::Nothing, Arrived::Nothing, low, high]) => Self::Limits(low, high),
+            _ => Self::Other,
+        }
     }
 }
 

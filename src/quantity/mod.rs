@@ -1,6 +1,7 @@
 //! Typed quantities: SI inside, a distinct type for each thing that people confuse; reading what
 //! people write and showing figures in a chosen unit.
 
+mod arrived;
 mod band;
 mod choice;
 mod decimal;
@@ -23,10 +24,11 @@ mod temperature;
 mod unit;
 mod work;
 
+pub use arrived::{Arrived, DEEPEST_INPUT};
 pub use band::Band;
 pub(crate) use choice::choice;
 pub use choice::place_of_word;
-pub use entry::{Arrived, Enter, Entry};
+pub use entry::{Enter, Entry};
 pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;
 pub use flow::{DynamicViscosity, Time, Velocity, VolumeFlow};

@@ -3,12 +3,11 @@
 
 use std::io::{self, BufRead, Read, Write};
 
-use serde::Deserialize;
-use serde::de::Deserializer;
 use serde_json::{Map, Value, json};
 
 use super::Messages;
-use crate::calc::{self, Door, Field, Misfit, Problem};
+use crate::calc::{self, Field, Misfit, Problem};
+use crate::quantity::Arrived;
 
 /// Most bytes of a line that are read.
 pub const LONGEST_LINE: usize = 4 << 20;
@@ -77,11 +76,11 @@ pub fn answer_line(line: &[u8], messages: &Messages) -> Value {
         _ => String::new(),
     };
     if let Some(foreign) = request.keys().next() {
-        let accepted = vec!["calculation", "input"];
+        let accepted = ["calculation", "input"].map(Field::named).to_vec();
         let problem = Problem::misfit(Field::unknown(foreign), Misfit::UnknownField { accepted });
         return with_messages(json!({ "problems": [problem] }), messages);
     }
-    let reply = calc::answer(&name, input, Strict, serde_json::value::Serializer);
+    let reply = calc::answer(&name, arrived(input), serde_json::value::Serializer);
     with_messages(
         reply.unwrap_or_else(|_| json!({ "problems": [] })),
         messages,
@@ -108,13 +107,19 @@ fn add_message(problem: &mut Map<String, Value>, messages: &Messages) {
     problem.insert("message".into(), message.into());
 }
 
-/// Reads an input and every field that it does not have.
-struct Strict;
-
-impl<'de> Door<'de> for Strict {
-    fn read<I: Deserialize<'de>, D: Deserializer<'de>>(self, input: D) -> Option<(I, Vec<String>)> {
-        let mut foreign = Vec::new();
-        let read = serde_ignored::deserialize(input, |path| foreign.push(path.to_string()));
-        read.ok().map(|input| (input, foreign))
+/// A JSON value as the calculations take it.
+pub fn arrived(value: Value) -> Arrived {
+    match value {
+        Value::Null => Arrived::Nothing,
+        Value::Bool(truth) => Arrived::Truth(truth),
+        Value::Number(number) => number.as_f64().map_or(Arrived::Other, Arrived::Number),
+        Value::String(text) => Arrived::Text(text),
+        Value::Array(items) => Arrived::List(items.into_iter().map(arrived).collect()),
+        Value::Object(members) => {
+            let members = members
+                .into_iter()
+                .map(|(name, member)| (name, arrived(member)));
+            Arrived::Object(members.collect())
+        }
     }
 }

@@ -4,6 +4,6 @@ mod batch;
 mod catalogue;
 mod messages;
 
-pub use batch::{LONGEST_LINE, answer_line, batch};
+pub use batch::{LONGEST_LINE, answer_line, arrived, batch};
 pub use catalogue::catalogue;
 pub use messages::Messages;

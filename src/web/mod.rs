@@ -1,12 +1,14 @@
 //! The page's door: converts, calls, converts. The only room that knows JavaScript exists.
 
+use js_sys::{Array, Object, Reflect};
 use serde::Serialize;
-use serde::de::{Deserialize, Deserializer};
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::{JsCast, JsError, JsValue, wasm_bindgen};
 
-use crate::calc::{self, Door};
-use crate::quantity::{self, Length, Notation, Precision, QuantityKind, System};
+use crate::calc;
+use crate::quantity::{
+    self, Arrived, DEEPEST_INPUT, Length, Notation, Precision, QuantityKind, System,
+};
 use crate::tables::SOURCES;
 use crate::tables::flare::flare_size;
 use crate::tables::tube::{TUBE_SIZES, TubeSeries, sizes_of};
@@ -22,16 +24,8 @@ pub fn start() {
 /// Answers an input by a calculation's name: `{answer}` or `{problems}`.
 #[wasm_bindgen]
 pub fn calculate(name: &str, input: JsValue) -> Result<JsValue, JsError> {
-    let door = PageDoor {
-        input: input.clone(),
-    };
-    let input = serde_wasm_bindgen::Deserializer::from(input);
-    Ok(calc::answer(
-        name,
-        input,
-        door,
-        &Serializer::json_compatible(),
-    )?)
+    let input = arrived(&input, DEEPEST_INPUT);
+    Ok(calc::answer(name, input, &Serializer::json_compatible())?)
 }
 
 /// Shows an SI number of a quantity in a unit: `{number, unit}`, or nothing for a unit it does not have.
@@ -133,20 +127,32 @@ fn notation(decimal_mark: &str) -> Notation {
     }
 }
 
-/// Reads an input and names the members it does not have: the format itself passes over them.
-struct PageDoor {
-    input: JsValue,
-}
-
-impl<'de> Door<'de> for PageDoor {
-    fn read<I: Deserialize<'de>, D: Deserializer<'de>>(self, input: D) -> Option<(I, Vec<String>)> {
-        let object: js_sys::Object = self.input.dyn_into().ok()?;
-        let known = calc::fields_of::<I>();
-        let names = js_sys::Object::keys(&object);
-        let names = names.iter().filter_map(|name| name.as_string());
-        let foreign = names
-            .filter(|name| !known.contains(&name.as_str()))
-            .collect();
-        I::deserialize(input).ok().map(|input| (input, foreign))
+/// Whatever the page sends as the calculations take it; what lies deeper than `depth` is not looked at.
+fn arrived(sent: &JsValue, depth: usize) -> Arrived {
+    if sent.is_undefined() || sent.is_null() {
+        return Arrived::Nothing;
     }
+    if let Some(number) = sent.as_f64() {
+        return Arrived::Number(number);
+    }
+    if let Some(truth) = sent.as_bool() {
+        return Arrived::Truth(truth);
+    }
+    if let Some(text) = sent.as_string() {
+        return Arrived::Text(text);
+    }
+    if !sent.is_object() || sent.is_function() || depth == 0 {
+        return Arrived::Other;
+    }
+    if let Some(items) = sent.dyn_ref::<Array>() {
+        return Arrived::List(items.iter().map(|item| arrived(&item, depth - 1)).collect());
+    }
+    let names = Object::keys(sent.unchecked_ref::<Object>());
+    let names = names.iter().filter_map(|name| name.as_string());
+    let member = |name: String| {
+        let member = Reflect::get(sent, &JsValue::from_str(&name));
+        let member = member.map_or(Arrived::Other, |member| arrived(&member, depth - 1));
+        (name, member)
+    };
+    Arrived::Object(names.map(member).collect())
 }

@@ -255,7 +255,7 @@ export type Misfit =
       /**
        * The fields it has.
        */
-      accepted: string[];
+      accepted: Field[];
       code: "unknown-field";
     }
   | {
