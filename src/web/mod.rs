@@ -93,6 +93,7 @@ pub fn tube_sizes() -> Result<JsValue, JsError> {
     struct TubeSizeChoice {
         name: &'static str,
         series: TubeSeries,
+        outside_diameter: Length,
         wall: Option<Length>,
         is_flared: bool,
     }
@@ -105,6 +106,7 @@ pub fn tube_sizes() -> Result<JsValue, JsError> {
             TubeSizeChoice {
                 name: size.name,
                 series: size.series,
+                outside_diameter: diameter,
                 wall: (!is_usual).then(|| size.wall()),
                 is_flared: is_usual && flare_size(diameter).is_some(),
             }

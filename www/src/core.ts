@@ -99,6 +99,7 @@ export function bibliography(): readonly Source[] {
 export interface TubeSize {
   readonly name: string;
   readonly series: TubeSeries;
+  readonly outsideDiameter: number;
   /** Only where this is not the usual wall of its size: it then goes into the input of `tube`. */
   readonly wall?: number | null;
   /** Whether flare joints are made on it. */

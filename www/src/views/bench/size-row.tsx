@@ -1,7 +1,7 @@
 // The tube sizes that are flared, each a large target.
 
 import type { JSX } from "preact";
-import { calculate, show, tubeSizes } from "../../core";
+import { show, tubeSizes } from "../../core";
 import { message } from "../../locale";
 import { write } from "../../parts/fields";
 import { sizeName } from "./joint";
@@ -12,10 +12,7 @@ let sizes: readonly { readonly name: string; readonly millimetres: string }[] | 
 function flaredSizes(): NonNullable<typeof sizes> {
   sizes ??= tubeSizes()
     .filter(({ isFlared }) => isFlared)
-    .map(({ name }) => {
-      const reply = calculate("flare", { tube: name, flareClass: "class-2" });
-      return { name, millimetres: "answer" in reply ? show("length", reply.answer.tube, "mm", "table").number : "" };
-    });
+    .map(({ name, outsideDiameter }) => ({ name, millimetres: show("length", outsideDiameter, "mm", "table").number }));
   return sizes;
 }
 
