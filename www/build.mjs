@@ -36,6 +36,7 @@ export async function build({
     core: hash(module),
     script: [...files.keys()].find((name) => name.startsWith("main-")),
     module: moduleName,
+    preloads: sharedWith(files).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
   });
   const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));
   const listed = ["./", ...files.keys()];
@@ -46,6 +47,11 @@ export async function build({
   }
   await write(out, files);
   return { out, version, listed };
+}
+
+/** Code that the first script shares with what comes later: it must not wait for the script to name it. */
+function sharedWith(files) {
+  return [...files.keys()].filter((name) => name.startsWith("chunk-"));
 }
 
 function fill(template, values) {

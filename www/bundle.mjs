@@ -18,6 +18,8 @@ export async function bundle({ entries, moduleName = "", isDevelopment, version 
     write: false,
     bundle: true,
     format: "esm",
+    // What the page fetches after the first figures becomes a file of its own.
+    splitting: true,
     target: oldestBrowsers,
     minify: !isDevelopment,
     sourcemap: isDevelopment ? "inline" : false,

@@ -72,7 +72,7 @@ async function keystrokes(context, address) {
     const page = await openSlowed(context);
     await page.goto(address + place);
     const input = page.locator(`input[name="${field}"]`);
-    if ((await input.count()) === 0) continue;
+    await input.waitFor();
     await page.evaluate(timeKeystrokes);
     for (let round = 0; round < rounds; round++) {
       await input.fill("");

@@ -465,3 +465,97 @@ figure-relative-roughness = roughness over bore
 figure-friction-factor = Darcy friction factor
 figure-equivalent-length = length with fittings
 figure-pressure-drop = pressure drop
+
+## Cards: the list, and what the fluid cards say.
+
+title-cards = Cards
+title-saturation = Saturation
+title-moist-air = Moist air
+title-water = Water in a vacuum
+cards-heading = One question each
+card-saturation = Gauge reading to bubble and dew temperature, or back
+card-moist-air = Any two of dry bulb, wet bulb, humidity and their like give the others
+card-water = At what vacuum water boils, and when it is ice
+
+saturation-heading = { $refrigerant } boils and condenses at
+saturation-empty = Type what the gauge shows, or a temperature.
+saturation-withheld = No figure is shown until this is put right.
+saturation-bubble = bubble
+saturation-dew = dew
+saturation-both = boils and condenses
+saturation-bubble-counts = subcooling from here
+saturation-dew-counts = superheat from here
+saturation-both-counts = one substance: no glide
+saturation-glide = glide { $glide }
+saturation-glide-at-dew = glide { $glide }, at the dew pressure
+saturation-uncertainty = ± { $temperature }, or ± { $pressure } of the absolute pressure
+saturation-uncertainty-mixture = ± { $temperature }, or ± { $pressure } of the absolute pressure: R‑32 with R‑1234yf is known no better
+saturation-properties = Liquid and vapour
+saturation-absolute-pressure = Absolute pressure
+saturation-bubble-pressure = Bubble pressure, absolute
+saturation-dew-pressure = Dew pressure, absolute
+saturation-liquid-density = Density of the liquid
+saturation-vapour-density = Density of the vapour
+saturation-latent-heat = Latent heat
+saturation-caution-flammable = It burns: no flame, spark or hot surface, air moving, tools and recovery gear made for it.
+saturation-caution-toxic = Toxic, and it burns: breathing protection at hand, a second person near. Never in copper tube.
+saturation-caution-cold = Liquid refrigerant freezes skin and eyes: gloves and eye protection. In a closed room it takes the air’s place.
+
+curve-heading = { $refrigerant }, pressure over temperature
+curve-drawing = Pressure over temperature of { $refrigerant }, to scale, from { $coldest } to { $hottest } and from { $least } to { $most } on the gauge.
+curve-hint = Drag the mark, tap the curve, or use the arrow keys.
+curve-bubble = bubble
+curve-dew = dew
+curve-both = bubble and dew
+curve-value = { $reading }: bubble { $bubble }, dew { $dew }
+
+facts-about = about { $refrigerant }
+facts-summary = { $safetyClass }, { $fill }
+facts-safety-class = Safety class
+facts-class-A1 = lower toxicity, no flame spread
+facts-class-A2L = lower toxicity, burns slowly
+facts-class-A3 = lower toxicity, burns readily
+facts-class-B2L = toxic, burns slowly
+facts-charged = Leaves the cylinder
+facts-as-liquid = charge as liquid
+facts-as-either = charge as liquid or vapour
+facts-oils = Oil
+facts-composition = By mass
+facts-flammability-limit = Burns in air from (LFL)
+facts-concentration-limit = Most in an occupied room (RCL)
+facts-flare-class = Flare joints
+facts-warming-ar4 = GWP, 100 years, AR4
+facts-warming-ar5 = GWP, 100 years, AR5
+facts-warming-ar6 = GWP, 100 years, AR6
+facts-critical-point = Critical point
+
+table-heading = Table around the reading
+table-caption = { $refrigerant }, saturation
+table-altitude = Altitude { $altitude }: { $air }
+table-gauge = Pressure
+table-bubble = Bubble
+table-dew = Dew
+table-gauge-unit = { $unit } gauge
+table-print = Print this table
+
+convert-no-refrigerant = none
+convert-boiling = { $refrigerant } boils and condenses
+convert-to-saturation = Saturation of it, with curve and table
+
+moist-air-heading = Moist air
+moist-air-intro = Enter any two.
+moist-air-others = Then also
+moist-air-empty = Two facts are needed, such as dry bulb and wet bulb.
+moist-air-withheld = No figure is shown until this is put right.
+
+water-heading = Under a vacuum
+water-pressure = Vacuum gauge, absolute
+water-usual = Usual readings
+water-unit = The gauge is marked in
+water-empty = Type what the vacuum gauge shows, or a temperature.
+water-ice = ice turns to vapour at
+water-liquid = water boils at
+water-ice-pressure = vapour pressure of ice
+water-liquid-pressure = water boils at
+water-supercooled = Water not yet frozen
+water-note = If a reading holds with the pump shut off, and all of the tube is warmer than the temperature here, neither water nor ice is left in it. Oil and refrigerant that boil off raise a reading too.

@@ -4,6 +4,7 @@ import { render } from "preact";
 import { listenToAddress, place } from "./address";
 import { startCore } from "./core";
 import { showCrash } from "./crash";
+import { fetchFluidCards } from "./fetched";
 import { message } from "./locale";
 import { keepOffline } from "./offline";
 import { routeOf } from "./routes";
@@ -74,6 +75,7 @@ async function start(): Promise<void> {
   listenToAddress(drawSoon);
   listenToSettings(drawSoon);
   draw();
+  fetchFluidCards();
   await keepOffline(drawSoon);
 }
 

@@ -1,7 +1,9 @@
 // Which view opens at which address.
 
 import type { FunctionComponent } from "preact";
+import { fluidCard } from "./fetched";
 import { Bench } from "./views/bench";
+import { Cards } from "./views/cards";
 import { Convert } from "./views/convert";
 import { SettingsView } from "./views/settings";
 import { Tubes } from "./views/tubes";
@@ -19,6 +21,10 @@ const routes: Readonly<Record<string, Route>> = {
   torque: bench,
   tubes: { title: "title-tubes", View: Tubes },
   convert: { title: "title-convert", View: Convert },
+  cards: { title: "title-cards", View: Cards },
+  saturation: { title: "title-saturation", View: fluidCard("Saturation") },
+  "moist-air": { title: "title-moist-air", View: fluidCard("MoistAir") },
+  water: { title: "title-water", View: fluidCard("Water") },
   settings: { title: "title-settings", View: SettingsView },
 };
 

@@ -1,9 +1,11 @@
 // A field: label, the text as typed, its unit beside it, and what is wrong with it below.
 
 import type { JSX } from "preact";
-import type { Problem } from "../core";
+import type { Problem, QuantityKind } from "../core";
 import { hasMessage, message } from "../locale";
-import { problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
+import { unitOf } from "../unit-choice";
+import { changeUnit, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
+import { UnitSwitch } from "./unit-switch";
 
 export interface EntryFieldProps {
   readonly name: string;
@@ -16,9 +18,15 @@ export interface EntryFieldProps {
   readonly signed?: boolean;
   /** Message id of the label, where it is not the field's own. */
   readonly label?: string;
+  /** Fields that this one takes the place of: writing here empties them. */
+  readonly instead?: readonly string[];
+  /** Quantity whose unit is changed beside the field. */
+  readonly switches?: QuantityKind;
 }
 
-export function EntryField({ name, problems, unit, words, signed, label }: EntryFieldProps): JSX.Element {
+export function EntryField(props: EntryFieldProps): JSX.Element {
+  const { name, problems, words, signed, label, instead, switches } = props;
+  const unit = switches === undefined ? props.unit : unitOf(switches);
   const problem = problemOf(name, problems);
   const [field, hint, complaint] = [`entry-${name}`, `hint-${name}`, `problem-of-${name}`];
   const hinted = hasMessage(hint);
@@ -39,11 +47,12 @@ export function EntryField({ name, problems, unit, words, signed, label }: Entry
           value={textOf(name)}
           aria-invalid={problem !== undefined}
           aria-describedby={described === "" ? undefined : described}
-          onInput={(event) => write(name, event.currentTarget.value)}
+          onInput={(event) => write(name, event.currentTarget.value, instead)}
           onChange={() => settle(name, unit)}
         />
-        {unit !== undefined && takesUnit(name) && <span class="entry-unit">{unit}</span>}
+        {unit !== undefined && switches === undefined && takesUnit(name) && <span class="entry-unit">{unit}</span>}
         {signed === true && <SignButton name={name} label={label ?? `field-${name}`} />}
+        {switches !== undefined && <UnitSwitch quantity={switches} onSwitch={(from, to) => changeUnit(name, from, to)} />}
       </div>
       {hinted && (
         <p class="hint" id={hint}>
@@ -51,7 +60,7 @@ export function EntryField({ name, problems, unit, words, signed, label }: Entry
         </p>
       )}
       <p class="problem" id={complaint} role="status" data-problem-of={problem && name}>
-        {problem && problemText(problem)}
+        {problem && problemText(problem, unit)}
       </p>
     </div>
   );

@@ -1,8 +1,8 @@
 // The texts that stand in fields, where they are kept, and what is sent to the core of them.
 
-import { enter, place } from "../address";
+import { enterAll, place } from "../address";
 import { message } from "../locale";
-import { show, type Problem, type QuantityKind } from "../core";
+import { show, units, type Problem, type QuantityKind } from "../core";
 import { keepInKit, settings } from "../settings";
 import { unitOf } from "../unit-choice";
 
@@ -17,6 +17,9 @@ const kitFields: readonly string[] = [
   "wrenchLength",
   "wrenchRange",
   "wrenchAccuracy",
+  "refrigerant",
+  "altitude",
+  "vacuumUnit",
 ];
 
 /** What stands in a field before anybody has touched it, so that figures are there at once. */
@@ -27,12 +30,26 @@ function initialText(name: string): string {
     case "flareClass":
       return "class-2";
     case "temperature":
-      return unitOf("temperature") === "°F" ? "150 °F" : "65 °C";
+      return place().path !== "tubes" ? "" : unitOf("temperature") === "°F" ? "150 °F" : "65 °C";
     case "designPressure":
       return unitOf("gauge-pressure") === "psi" ? "602 psi" : "41.5 bar";
+    case "refrigerant":
+      return place().path === "convert" ? "" : "R-410A";
+    case "tableStep":
+      return unitOf("temperature-difference") === "°F" ? "1 °F" : "1 K";
+    case "tableRows":
+      return "21";
+    case "vacuumUnit":
+      return "micron";
     default:
       return "";
   }
+}
+
+/** What the kit has for a field; the altitude gives way to a barometer that was read at the place. */
+function kitText(name: string): string | undefined {
+  const isOutranked = name === "altitude" && place().entries.barometer !== undefined;
+  return isOutranked ? undefined : settings().kit[name];
 }
 
 /** A blank stands for "emptied by the person", or the initial text would come back. */
@@ -40,14 +57,28 @@ const emptied = " ";
 
 /** What stands in a field: the place's text, else the kit's, else the initial one. */
 export function textOf(name: string): string {
-  const text = place().entries[name] ?? settings().kit[name] ?? initialText(name);
+  const text = place().entries[name] ?? kitText(name) ?? initialText(name);
   return text === emptied ? "" : text;
 }
 
-/** Keeps what was typed. */
-export function write(name: string, text: string): void {
-  if (kitFields.includes(name)) keepInKit(name, text);
-  enter(name, text === "" && initialText(name) !== "" ? emptied : text);
+/** Keeps what was typed; the fields that it takes the place of are emptied. */
+export function write(name: string, text: string, instead: readonly string[] = []): void {
+  // No refrigerant in a question does not mean that the person works with none.
+  if (kitFields.includes(name) && !(name === "refrigerant" && text === "")) keepInKit(name, text);
+  const replaced = text === "" ? [] : instead.map((other) => [other, ""] as const);
+  const isEmptied = text === "" && (kitText(name) ?? initialText(name)) !== "";
+  enterAll({ ...Object.fromEntries(replaced), [name]: isEmptied ? emptied : text });
+}
+
+/** Puts what the kit has for some fields into the address, so that a link says all that its figures hang on. */
+export function writeOut(names: readonly string[]): void {
+  enterAll(Object.fromEntries(names.map((name) => [name, place().entries[name] ?? textOf(name)])));
+}
+
+/** The figure in a field was meant in another unit. */
+export function changeUnit(name: string, from: string, to: string): void {
+  const text = textOf(name);
+  if (text.endsWith(` ${from}`)) write(name, text.slice(0, -from.length) + to);
 }
 
 /** A word to choose from, as it stands in the address; the core says if it is none of its own. */
@@ -87,17 +118,25 @@ export function problemOf(name: string, problems: readonly Problem[]): Problem |
   return problems.find(({ field }) => field === name);
 }
 
-/** The sentence for a problem, its figures in the person's units. */
-export function problemText(problem: Problem): string {
+/** The sentence for a problem, its figures in the unit beside its field, else in the person's. */
+export function problemText(problem: Problem, fieldUnit?: string): string {
   const quantity = "quantity" in problem ? problem.quantity : undefined;
-  const told = Object.entries(problem).map(([name, found]) => [name, argument(name, found, quantity)] as const);
+  const told = Object.entries(problem).map(([name, found]) => {
+    const isOfFields = name === "accepted" && problem.code === "wrong-count";
+    return [name, isOfFields ? fieldNames(found) : argument(name, found, quantity, fieldUnit)] as const;
+  });
   return message(`problem-${problem.code}`, Object.fromEntries(told));
 }
 
-function argument(name: string, found: unknown, quantity: QuantityKind | undefined): string {
+function fieldNames(fields: unknown): string {
+  return Array.isArray(fields) ? fields.map((field) => message(`field-${field}`)).join("; ") : "";
+}
+
+function argument(name: string, found: unknown, quantity: QuantityKind | undefined, fieldUnit = ""): string {
   if (Array.isArray(found)) return found.join(", ");
   if (typeof found === "number" && quantity !== undefined) {
-    const { number, unit } = show(quantity, found, unitOf(quantity), "significant");
+    const isItsOwn = units(quantity).some(({ symbol }) => symbol === fieldUnit);
+    const { number, unit } = show(quantity, found, isItsOwn ? fieldUnit : unitOf(quantity), "significant");
     return `${number} ${unit}`;
   }
   if (name === "quantity" || (name === "found" && quantity !== undefined)) return message(`quantity-${String(found)}`);

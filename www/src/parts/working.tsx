@@ -1,15 +1,20 @@
 // The working of an answer: formula, the same with figures put in, result, sources, step by step.
 
 import type { ComponentChildren, JSX } from "preact";
-import type { Figure, Step } from "../core";
+import type { Figure, QuantityKind, Step } from "../core";
 import { message } from "../locale";
+import { unitOf } from "../unit-choice";
 import { figureText } from "./figures";
 import { SourceList } from "./sources";
 
+type UnitsOfSteps = Readonly<Partial<Record<QuantityKind, string>>>;
+
 /** The steps behind a disclosure; `of` names the figure that they explain, for those who hear the page. */
-export function Working({ steps, of, children }: {
+export function Working({ steps, of, units = {}, children }: {
   readonly steps: readonly Step[];
   readonly of: string;
+  /** Units other than the person's usual ones. */
+  readonly units?: UnitsOfSteps;
   readonly children?: ComponentChildren;
 }): JSX.Element | null {
   if (steps.length === 0) return null;
@@ -20,7 +25,7 @@ export function Working({ steps, of, children }: {
       </summary>
       <div class="opened">
         {steps.map((step) => (
-          <WorkingStep key={step.title} step={step} />
+          <WorkingStep key={step.title} step={step} units={units} />
         ))}
         {children}
       </div>
@@ -28,28 +33,25 @@ export function Working({ steps, of, children }: {
   );
 }
 
-function WorkingStep({ step }: { readonly step: Step }): JSX.Element {
-  const equals = step.formula.indexOf("=");
-  const right = step.formula.slice(equals + 1).trim();
+function WorkingStep({ step, units }: { readonly step: Step; readonly units: UnitsOfSteps }): JSX.Element {
   return (
     <section class="step">
       <p class="step-title">{message(step.title)}</p>
       <p class="formula">{withSymbols(step.formula)}</p>
       <p class="formula">
-        {withSymbols(`{${step.result.symbol}} = `)}
-        {withFigures(right, step.figures)}
+        {withFigures(step.formula, step.figures, units)}
       </p>
       <p class="formula result">
         {withSymbols(`{${step.result.symbol}} = `)}
-        <b>{valueText(step.result)}</b>
+        <b>{valueText(step.result, units)}</b>
       </p>
       <dl class="symbols">
         {step.figures.map((figure) => (
           <div key={figure.symbol}>
             <dt>
-              <var>{figure.symbol}</var> {message(figure.meaning)}
+              <var>{scripted(figure.symbol)}</var> {message(figure.meaning)}
             </dt>
-            <dd>{valueText(figure)}</dd>
+            <dd>{valueText(figure, units)}</dd>
           </div>
         ))}
       </dl>
@@ -63,23 +65,27 @@ function parts(formula: string): readonly string[] {
   return formula.split(/[{}]/);
 }
 
-/** A power stands raised. */
-function raised(part: string): ComponentChildren {
-  return part.split(/\^([\d.]+)/).map((piece, place) => (place % 2 === 1 ? <sup key={place}>{piece}</sup> : piece));
+/** A power stands raised, an index lowered. */
+function scripted(part: string): ComponentChildren {
+  return part.split(/([\^_][\p{L}\d.]+)/u).map((piece, place) => {
+    if (place % 2 === 0) return piece;
+    return piece.startsWith("^") ? <sup key={place}>{piece.slice(1)}</sup> : <sub key={place}>{piece.slice(1)}</sub>;
+  });
 }
 
 function withSymbols(formula: string): ComponentChildren {
-  return parts(formula).map((part, place) => (place % 2 === 1 ? <var key={place}>{part}</var> : raised(part)));
+  return parts(formula).map((part, place) => (place % 2 === 1 ? <var key={place}>{scripted(part)}</var> : scripted(part)));
 }
 
-function withFigures(formula: string, figures: readonly Figure[]): ComponentChildren {
+function withFigures(formula: string, figures: readonly Figure[], units: UnitsOfSteps): ComponentChildren {
   return parts(formula).map((part, place) => {
-    const figure = place % 2 === 1 ? figures.find(({ symbol }) => symbol === part) : undefined;
-    return figure === undefined ? raised(part) : <span key={place}>{valueText(figure)}</span>;
+    if (place % 2 === 0) return scripted(part);
+    const figure = figures.find(({ symbol }) => symbol === part);
+    return figure === undefined ? <var key={place}>{scripted(part)}</var> : <span key={place}>{valueText(figure, units)}</span>;
   });
 }
 
 /** A count is a plain number, not a percentage. */
-function valueText({ quantity, si, meaning }: Figure): string {
-  return meaning === "figure-threads-per-inch" ? String(si) : figureText(quantity, si, "significant");
+function valueText({ quantity, si, meaning }: Figure, units: UnitsOfSteps): string {
+  return meaning === "figure-threads-per-inch" ? String(si) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
 }

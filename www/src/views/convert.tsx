@@ -1,24 +1,27 @@
 // The converter: one free text, every meaning it can have, every unit of each.
 
 import type { JSX } from "preact";
+import { Fragment } from "preact";
 import { calculate, type Ambient, type ConvertReading } from "../core";
 import { message } from "../locale";
+import { AirFields, airInput, airText } from "../parts/air-fields";
 import { Chips } from "../parts/chips";
-import { Disclosure } from "../parts/disclosure";
 import { EntryField } from "../parts/entry-field";
-import { entryOf, textOf } from "../parts/fields";
+import { textOf, wordOf } from "../parts/fields";
 import { figureText } from "../parts/figures";
+import { RefrigerantChoice } from "../parts/refrigerant-choice";
 import { Working } from "../parts/working";
-import { unitOf } from "../unit-choice";
+import { Boiling } from "./convert/boiling";
 
 const examples = ["140 psi", "5/8", "500 micron", "29.9 inHg vac", "25 ft-lb", "−12 °F", "2 lb 6 oz", "12,5 bar"];
 
 export function Convert(): JSX.Element {
   const text = textOf("text");
   const isEmpty = text.trim() === "";
-  const reply = calculate("convert", { text, ...air() });
+  const refrigerant = wordOf<"R-410A">("refrigerant");
+  const reply = calculate("convert", { text, refrigerant, ...airInput() });
   const problems = "problems" in reply ? reply.problems.filter(({ field }) => field !== "text" || !isEmpty) : [];
-  // A flawed altitude withholds what needs the air, not what the text says by itself.
+  // A flawed altitude or refrigerant withholds what needs it, not what the text says by itself.
   const plain = problems.some(({ field }) => field === "text") ? reply : calculate("convert", { text });
   const answer = "answer" in reply ? reply.answer : "answer" in plain ? plain.answer : undefined;
   const isAirSound = "answer" in reply;
@@ -30,36 +33,16 @@ export function Convert(): JSX.Element {
       <Chips field="text" label={message("convert-examples")} texts={examples} isInOneLine />
       {isEmpty && <p class="note">{message("convert-empty")}</p>}
       {readings.map((reading, place) => (
-        <Reading
-          key={reading.quantity}
-          reading={reading}
-          isFirst={place === 0}
-          air={isAirSound ? (answer?.ambient ?? undefined) : undefined}
-        />
+        <Fragment key={reading.quantity}>
+          <Reading reading={reading} isFirst={place === 0} air={isAirSound ? (answer?.ambient ?? undefined) : undefined} />
+          {place === 0 && isAirSound && answer && <Boiling answer={answer} />}
+        </Fragment>
       ))}
       {isAirSound && answer && <Working steps={answer.working} of={message("convert-working")} />}
-      <Disclosure
-        name="air"
-        summary={<span>{message("convert-air")}</span>}
-        mustShow={problems.some(({ field }) => field !== "text")}
-      >
-        <EntryField name="altitude" problems={problems} unit={unitOf("altitude")} signed />
-        <EntryField name="barometer" problems={problems} unit={barometerUnit()} words />
-      </Disclosure>
+      <RefrigerantChoice problems={problems} none={message("convert-no-refrigerant")} />
+      <AirFields problems={problems} />
     </main>
   );
-}
-
-function air(): { readonly altitude: ReturnType<typeof entryOf>; readonly barometer: ReturnType<typeof entryOf> } {
-  return {
-    altitude: entryOf("altitude", "altitude"),
-    barometer: entryOf("barometer", "absolute-pressure", barometerUnit()),
-  };
-}
-
-/** What barometers and weather reports are marked in. */
-function barometerUnit(): string {
-  return unitOf("altitude") === "ft" ? "inHg" : "mbar";
 }
 
 function Reading({ reading, isFirst, air: around }: {
@@ -73,11 +56,7 @@ function Reading({ reading, isFirst, air: around }: {
     <section class={isFirst ? "reading first" : "reading"} data-reading={quantity}>
       <h2>{message(`quantity-${quantity}`)}</h2>
       {byAmbient && around && (
-        <p class="note">
-          {message(`convert-air-${around.basis}`, {
-            pressure: figureText("absolute-pressure", around.pressure, "significant", barometerUnit()),
-          })}
-        </p>
+        <p class="note">{airText(around)}</p>
       )}
       <div class="systems">
         {systems.map((members, column) => (

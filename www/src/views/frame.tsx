@@ -6,16 +6,19 @@ import { writePlace } from "../address";
 import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
 import { SizeRow } from "./bench/size-row";
+import { cards } from "./cards";
 
 const places = [
   { path: "", title: "title-bench" },
   { path: "tubes", title: "title-tubes" },
   { path: "convert", title: "title-convert" },
+  { path: "cards", title: "title-cards" },
 ] as const;
 
 export function Frame({ path, children }: { readonly path: string; readonly children: ComponentChildren }): JSX.Element {
   const { keeping, updateWaits } = offlineState();
-  const elsewhere = ["tubes", "convert", "settings"].includes(path);
+  const isCard = cards.includes(path);
+  const elsewhere = isCard || ["tubes", "convert", "cards", "settings"].includes(path);
   const here = elsewhere ? path : "";
   return (
     <div class="frame" data-path={path} data-keeping={keeping}>
@@ -50,7 +53,7 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
             <a
               key={target}
               href={writePlace({ path: target, entries: {} })}
-              aria-current={here === target ? "page" : undefined}
+              aria-current={here === target ? "page" : isCard && target === "cards" ? "true" : undefined}
             >
               {message(title)}
             </a>

@@ -7,8 +7,8 @@ import { useSheet } from "../../drawings/sheet";
 import { message } from "../../locale";
 import { problemOf, problemText, textOf } from "../../parts/fields";
 import { bandNumbers, bandText, figureText } from "../../parts/figures";
+import { UnitSwitch } from "../../parts/unit-switch";
 import { Working } from "../../parts/working";
-import { chooseUnit } from "../../settings";
 import { otherUnitOf, unitOf } from "../../unit-choice";
 import { askTorque, sizeName } from "./joint";
 import { TorqueBasis } from "./torque-basis";
@@ -24,7 +24,7 @@ export function TorquePanel(): JSX.Element {
       <p class="head-line">
         <span data-figure="torque">
           {answer ? <HeadFigure answer={answer} /> : <b class="head-figure withheld">—</b>}
-          <UnitSwitch />
+          <UnitSwitch quantity="torque" />
         </span>
       </p>
       {answer ? <Beneath answer={answer} /> : <Withheld problems={problems} />}
@@ -44,18 +44,6 @@ function HeadFigure({ answer }: { readonly answer: TorqueAnswer }): JSX.Element 
     <b class="head-figure" style={{ "--characters": numbers.length }}>
       {numbers}
     </b>
-  );
-}
-
-/** Both units at once, the chosen one strong: a tap changes over. */
-function UnitSwitch(): JSX.Element {
-  const [chosen, other] = [unitOf("torque"), otherUnitOf("torque")];
-  return (
-    <button class="unit-switch" data-unit={other} onClick={() => chooseUnit("torque", other)}>
-      <b>{chosen}</b>
-      <span>{other}</span>
-      <span class="heard">{message("torque-switch-unit", { unit: other })}</span>
-    </button>
   );
 }
 

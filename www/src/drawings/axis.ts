@@ -1,0 +1,49 @@
+// An axis in the unit of the person: the core says what its ends are in that unit, and since every
+// unit is a straight line over the SI number, the ticks between them follow.
+
+import { calculate } from "../core";
+import { decimalMark } from "../locale";
+
+export type AxisQuantity = "temperature" | "gauge-pressure";
+
+export interface Axis {
+  readonly quantity: AxisQuantity;
+  readonly unit: string;
+  /** Ends in SI. */
+  readonly low: number;
+  readonly high: number;
+  readonly ticks: readonly Tick[];
+}
+
+export interface Tick {
+  readonly si: number;
+  readonly text: string;
+}
+
+/** An axis with at most so many ticks, at round numbers. */
+export function axisOf(quantity: AxisQuantity, [low, high]: readonly [number, number], unit: string, most: number): Axis {
+  const [first, last] = [numberIn(quantity, low, unit), numberIn(quantity, high, unit)];
+  const step = roundStep((last - first) / most);
+  const perUnit = (high - low) / (last - first || 1);
+  const places = Array.from({ length: most + 1 }, (_, place) => (Math.ceil(first / step) + place) * step);
+  const ticks = places.filter((number) => number <= last).map((number) => ({ si: low + (number - first) * perUnit, text: written(number, step) }));
+  return { quantity, unit, low, high, ticks };
+}
+
+function numberIn(quantity: AxisQuantity, si: number, unit: string): number {
+  const reply = calculate("convert", { text: String(si), quantity });
+  const reading = "answer" in reply ? reply.answer.readings[0] : undefined;
+  return reading?.units.find((known) => known.unit === unit)?.value ?? si;
+}
+
+/** The next 1, 2 or 5 with its zeros. */
+function roundStep(least: number): number {
+  const power = 10 ** Math.floor(Math.log10(least));
+  return power * ([1, 2, 5].find((digit) => digit * power >= least) ?? 10);
+}
+
+function written(number: number, step: number): string {
+  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const text = Math.abs(number).toFixed(decimals).replace(".", decimalMark);
+  return number < -step / 2 ? `−${text}` : text;
+}

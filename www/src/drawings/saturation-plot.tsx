@@ -1,0 +1,179 @@
+// Pressure over temperature, bubble and dew line, to scale in the person's units; a reading stands
+// on them with its dimension lines.
+
+import type { JSX } from "preact";
+import type { SaturationPoint } from "../core";
+import type { Axis } from "./axis";
+import { Label, line, round, type Point } from "./dimension";
+import { Drawing, textWidth, type Sheet } from "./sheet";
+
+export interface PlotLabels {
+  readonly alternative: string;
+  readonly pressureAxis: string;
+  readonly temperatureAxis: string;
+  readonly bubble: string;
+  readonly dew: string;
+  readonly both: string;
+}
+
+/** A reading and which of the two it was: then one pressure has two temperatures, or the other way round. */
+export interface PlotReading extends SaturationPoint {
+  readonly by: "pressure" | "temperature";
+}
+
+/** Where on the sheet a temperature and a pressure stand. */
+export interface PlotField {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly foot: number;
+  readonly height: number;
+  readonly x: (temperature: number) => number;
+  readonly y: (pressure: number) => number;
+}
+
+export function plotField({ width, letter }: Sheet, temperature: Axis, pressure: Axis): PlotField {
+  const widest = Math.max(...pressure.ticks.map(({ text }) => textWidth(text, letter)));
+  const [left, right, top] = [widest + 8, width - letter, letter * 1.8];
+  const foot = top + Math.min(Math.max(width * 0.62, letter * 12), 300);
+  const along = ({ low, high }: Axis, si: number): number => (si - low) / (high - low || 1);
+  return {
+    left,
+    right,
+    top,
+    foot,
+    height: foot + letter * 1.7,
+    x: (si) => left + along(temperature, si) * (right - left),
+    y: (si) => foot - along(pressure, si) * (foot - top),
+  };
+}
+
+/** The dew line, on which the reading is dragged, as points of the sheet. */
+export function dewLine(curve: readonly SaturationPoint[], field: PlotField): readonly Point[] {
+  return curve.map((at) => ({ x: field.x(at.dewTemperature), y: field.y(at.dewGaugePressure) }));
+}
+
+/** The place on a line of points that is nearest to a point: how far along, counted in points. */
+export function nearestOn(points: readonly Point[], to: Point): number {
+  let [nearest, least] = [0, Number.POSITIVE_INFINITY];
+  for (const [place, from] of points.entries()) {
+    const next = points[place + 1];
+    if (next === undefined) break;
+    const [dx, dy] = [next.x - from.x, next.y - from.y];
+    const part = ((to.x - from.x) * dx + (to.y - from.y) * dy) / (dx * dx + dy * dy || 1);
+    const inside = Math.min(Math.max(part, 0), 1);
+    const off = Math.hypot(from.x + inside * dx - to.x, from.y + inside * dy - to.y);
+    if (off < least) [nearest, least] = [place + inside, off];
+  }
+  return nearest;
+}
+
+export function SaturationPlot({ sheet, field, temperature, pressure, curve, reading, labels }: {
+  readonly sheet: Sheet;
+  readonly field: PlotField;
+  readonly temperature: Axis;
+  readonly pressure: Axis;
+  readonly curve: readonly SaturationPoint[];
+  readonly reading: PlotReading | undefined;
+  readonly labels: PlotLabels;
+}): JSX.Element {
+  const bubbles = curve.map((at) => ({ x: field.x(at.bubbleTemperature), y: field.y(at.bubbleGaugePressure) }));
+  const dews = dewLine(curve, field);
+  return (
+    <Drawing {...sheet} height={field.height} alternative={labels.alternative}>
+      <Axes letter={sheet.letter} field={field} temperature={temperature} pressure={pressure} labels={labels} />
+      <path class="bubble-line" d={throughAll(bubbles)} />
+      <path class="dew-line" d={throughAll(dews)} />
+      <Names bubbles={bubbles} dews={dews} field={field} letter={sheet.letter} labels={labels} reading={reading} />
+      {reading && <Reading reading={reading} field={field} />}
+    </Drawing>
+  );
+}
+
+function throughAll(points: readonly Point[]): string {
+  return `M${points.map(({ x, y }) => `${round(x)} ${round(y)}`).join("L")}`;
+}
+
+function Axes({ letter, field, temperature, pressure, labels }: {
+  readonly letter: number;
+  readonly field: PlotField;
+  readonly temperature: Axis;
+  readonly pressure: Axis;
+  readonly labels: PlotLabels;
+}): JSX.Element {
+  const { left, right, top, foot } = field;
+  const columns = temperature.ticks.map(({ si, text }) => ({ text, x: field.x(si) }));
+  const rows = pressure.ticks.map(({ si, text }) => ({ text, y: field.y(si) }));
+  // The unit stands at the end of the axis: a figure that would touch it gives way.
+  const unitStart = right + letter - textWidth(labels.temperatureAxis, letter) - 4;
+  return (
+    <g>
+      <path class="grid" d={columns.map(({ x }) => `M${round(x)} ${foot}V${top}`).join("") + rows.map(({ y }) => `M${left} ${round(y)}H${right}`).join("")} />
+      <path class="dimension" d={`M${left} ${top - 4}V${foot}H${right + 4}`} />
+      {columns.map(({ text, x }) => (
+        x + textWidth(text, letter) / 2 < unitStart && (
+          <text key={text} x={x} y={foot + letter * 1.25} text-anchor="middle">{text}</text>
+        )
+      ))}
+      {rows.map(({ text, y }) => (
+        <text key={text} x={left - 5} y={y + letter * 0.35} text-anchor="end">{text}</text>
+      ))}
+      <text class="soft" x={right + letter} y={foot + letter * 1.25} text-anchor="end">{labels.temperatureAxis}</text>
+      <text class="soft" x={left + 6} y={letter * 0.95}>{labels.pressureAxis}</text>
+    </g>
+  );
+}
+
+/** The lines' names beside them, where both sides have room; one name where the eye sees one line. */
+function Names({ bubbles, dews, field, letter, labels, reading }: {
+  readonly bubbles: readonly Point[];
+  readonly dews: readonly Point[];
+  readonly field: PlotField;
+  readonly letter: number;
+  readonly labels: PlotLabels;
+  readonly reading: PlotReading | undefined;
+}): JSX.Element | null {
+  const at = clearOf(reading ? field.y(reading.dewGaugePressure) : field.top, field);
+  const [bubble, dew] = [crossing(bubbles, at), crossing(dews, at)];
+  if (labels.both === "") return null;
+  const isOne = Math.abs(dew.x - bubble.x) < 5;
+  return (
+    <g>
+      <Label at={{ x: bubble.x - 14, y: bubble.y }} text={isOne ? labels.both : labels.bubble} letter={letter} anchor="end" />
+      {!isOne && <Label at={{ x: dew.x + 12, y: dew.y + letter }} text={labels.dew} letter={letter} anchor="start" />}
+    </g>
+  );
+}
+
+/** Of two heights the one that is farther from the reading. */
+function clearOf(reading: number, { top, foot }: PlotField): number {
+  const [upper, lower] = [foot - (foot - top) * 0.45, foot - (foot - top) * 0.22];
+  return Math.abs(reading - upper) > Math.abs(reading - lower) ? upper : lower;
+}
+
+/** Where a rising line comes to a height. */
+function crossing(points: readonly Point[], y: number): Point {
+  const place = points.findIndex((point) => point.y <= y);
+  const [before, after] = [points[Math.max(place - 1, 0)], points[place]];
+  if (before === undefined || after === undefined) return { x: 0, y };
+  const part = (before.y - y) / (before.y - after.y || 1);
+  return { x: before.x + part * (after.x - before.x), y };
+}
+
+/** Filled where all is liquid, hollow where all is vapour. */
+function Reading({ reading, field }: { readonly reading: PlotReading; readonly field: PlotField }): JSX.Element {
+  const bubble = { x: field.x(reading.bubbleTemperature), y: field.y(reading.bubbleGaugePressure) };
+  const dew = { x: field.x(reading.dewTemperature), y: field.y(reading.dewGaugePressure) };
+  const isLevel = reading.by === "pressure";
+  const toLeft = (at: Point): string => line({ x: field.left, y: at.y }, at);
+  const toFoot = (at: Point): string => line({ x: at.x, y: field.foot }, at);
+  const upper = bubble.y < dew.y ? bubble : dew;
+  return (
+    <g>
+      <path class="extension" d={isLevel ? toFoot(bubble) + toFoot(dew) : toLeft(bubble) + toLeft(dew)} />
+      <path class="aim" d={isLevel ? toLeft(dew) : toFoot(upper)} />
+      <circle class="dew-dot" cx={dew.x} cy={dew.y} r="4.5" />
+      <circle class="bubble-dot" cx={bubble.x} cy={bubble.y} r="4.5" />
+    </g>
+  );
+}

@@ -1,0 +1,5 @@
+// The cards about fluids, a file of their own in the built page: see fetched.tsx.
+
+export { MoistAir } from "./moist-air";
+export { Saturation } from "./saturation";
+export { Water } from "./water";
