@@ -96,6 +96,23 @@ fn what_javascript_can_send_never_traps() {
 }
 
 #[wasm_bindgen_test]
+fn sizes_for_flaring_bear_their_nominal_diameter() {
+    let sizes: Array = coldwright::web::tube_sizes().unwrap().unchecked_into();
+    let named = sizes.iter().map(|size| {
+        let diameter = at(&size, "flaredDiameter").as_f64();
+        (at(&size, "name").as_string().unwrap(), diameter)
+    });
+    let flared: Vec<_> = named
+        .filter_map(|(name, diameter)| Some((name, diameter?)))
+        .collect();
+    let millimetres = [6.35, 7.9375, 9.525, 12.7, 15.875, 19.05];
+    assert_eq!(flared.len(), millimetres.len());
+    for ((name, diameter), expected) in flared.iter().zip(millimetres) {
+        assert!((diameter * 1000.0 - expected).abs() < 1e-9, "{name}");
+    }
+}
+
+#[wasm_bindgen_test]
 fn not_a_number_is_named() {
     let input = Object::new();
     Reflect::set(&input, &"tube".into(), &f64::NAN.into()).unwrap();

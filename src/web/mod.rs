@@ -93,9 +93,8 @@ pub fn tube_sizes() -> Result<JsValue, JsError> {
     struct TubeSizeChoice {
         name: &'static str,
         series: TubeSeries,
-        outside_diameter: Length,
         wall: Option<Length>,
-        is_flared: bool,
+        flared_diameter: Option<Length>,
     }
     let choices: Vec<TubeSizeChoice> = TUBE_SIZES
         .iter()
@@ -106,9 +105,10 @@ pub fn tube_sizes() -> Result<JsValue, JsError> {
             TubeSizeChoice {
                 name: size.name,
                 series: size.series,
-                outside_diameter: diameter,
                 wall: (!is_usual).then(|| size.wall()),
-                is_flared: is_usual && flare_size(diameter).is_some(),
+                flared_diameter: flare_size(diameter)
+                    .filter(|_| is_usual)
+                    .map(|flared| flared.tube()),
             }
         })
         .collect();

@@ -99,11 +99,10 @@ export function bibliography(): readonly Source[] {
 export interface TubeSize {
   readonly name: string;
   readonly series: TubeSeries;
-  readonly outsideDiameter: number;
   /** Only where this is not the usual wall of its size: it then goes into the input of `tube`. */
   readonly wall?: number | null;
-  /** Whether flare joints are made on it. */
-  readonly isFlared: boolean;
+  /** Nominal outside diameter of a size on which flare joints are made. */
+  readonly flaredDiameter?: number | null;
 }
 
 let sizes: readonly TubeSize[] | undefined;

@@ -11,8 +11,9 @@ let sizes: readonly { readonly name: string; readonly millimetres: string }[] | 
 
 function flaredSizes(): NonNullable<typeof sizes> {
   sizes ??= tubeSizes()
-    .filter(({ isFlared }) => isFlared)
-    .map(({ name, outsideDiameter }) => ({ name, millimetres: show("length", outsideDiameter, "mm", "table").number }));
+    .flatMap(({ name, flaredDiameter }) =>
+      flaredDiameter == null ? [] : [{ name, millimetres: show("length", flaredDiameter, "mm", "table").number }],
+    );
   return sizes;
 }
 
