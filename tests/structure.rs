@@ -253,16 +253,28 @@ fn codes(catalogue: &serde_json::Value) -> Vec<String> {
     codes
 }
 
+/// Every field of a calculation's input, those of its parts and of the items of its lists included.
 fn fields(catalogue: &serde_json::Value, name: &str) -> Vec<String> {
-    let at = format!("/properties/calculations/properties/{name}/properties/input/$ref");
-    let reference = catalogue.pointer(&at).unwrap().as_str().unwrap();
-    let schema = catalogue
-        .pointer(reference.trim_start_matches('#'))
-        .unwrap();
-    schema["properties"]
-        .as_object()
-        .unwrap()
-        .keys()
-        .cloned()
-        .collect()
+    let at = format!("/properties/calculations/properties/{name}/properties/input");
+    let mut fields = Vec::new();
+    gather_fields(catalogue, catalogue.pointer(&at).unwrap(), &mut fields);
+    fields
+}
+
+fn gather_fields(
+    catalogue: &serde_json::Value,
+    schema: &serde_json::Value,
+    fields: &mut Vec<String>,
+) {
+    let reference = schema["$ref"].as_str().map(|at| at.trim_start_matches('#'));
+    let schema = reference.map_or(schema, |at| catalogue.pointer(at).unwrap());
+    // What a single entry can be is no field.
+    for (name, property) in schema["properties"].as_object().into_iter().flatten() {
+        fields.push(name.clone());
+        let inner = property.get("items").unwrap_or(property);
+        let target = inner["$ref"].as_str().unwrap_or_default();
+        if target.ends_with("Input") {
+            gather_fields(catalogue, inner, fields);
+        }
+    }
 }

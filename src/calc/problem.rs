@@ -19,6 +19,22 @@ impl Field {
         Self(std::borrow::Cow::Owned(name.chars().take(40).collect()))
     }
 
+    /// An item of a list, by its place from 0.
+    pub fn item(place: usize) -> Self {
+        Self(format!("[{place}]").into())
+    }
+
+    /// A field within this one: `readings` with `[2]` with `pressure` is `readings[2].pressure`.
+    #[must_use]
+    pub fn with(&self, inner: &Self) -> Self {
+        let dot = if inner.0.is_empty() || inner.0.starts_with('[') || self.0.is_empty() {
+            ""
+        } else {
+            "."
+        };
+        Self(format!("{}{dot}{}", self.0, inner.0).into())
+    }
+
     /// Whether a name in JSON means this field, without writing it out.
     pub fn is_written(&self, json_name: &str) -> bool {
         let mut raise = false;
@@ -188,8 +204,29 @@ pub enum Misfit {
         /// The fields it has.
         accepted: Vec<Field>,
     },
-    /// The input as a whole is not an object.
+    /// The input as a whole, or an item of a list, is not an object.
     NotAnObject,
+    /// The field is no list.
+    NotAList,
+    /// A list has fewer items than the answer needs.
+    TooFew {
+        /// How many are needed.
+        needed: usize,
+        /// How many there are.
+        found: usize,
+    },
+    /// A list has more items than are read.
+    TooMany {
+        /// How many are read.
+        most: usize,
+        /// How many there are.
+        found: usize,
+    },
+    /// An item of a list comes before the one above it.
+    OutOfOrder {
+        /// The field of the item above it.
+        with: Field,
+    },
     /// No calculation has this name.
     UnknownCalculation {
         /// The name that was asked for.
@@ -262,6 +299,10 @@ impl Problem {
                 Misfit::Impossible { .. } => "impossible",
                 Misfit::UnknownField { .. } => "unknown-field",
                 Misfit::NotAnObject => "not-an-object",
+                Misfit::NotAList => "not-a-list",
+                Misfit::TooFew { .. } => "too-few",
+                Misfit::TooMany { .. } => "too-many",
+                Misfit::OutOfOrder { .. } => "out-of-order",
                 Misfit::UnknownCalculation { .. } => "unknown-calculation",
                 Misfit::NotJson { .. } => "not-json",
                 Misfit::TooLong { .. } => "too-long",

@@ -1,5 +1,6 @@
 //! Takes the fields of an input one by one and gathers everything that is wrong with them.
 
+use super::nested::{Entries, Part};
 use super::problem::{Cause, Field, Misfit, Problem, Problems};
 use crate::quantity::{Enter, Entry, Quantity};
 
@@ -37,6 +38,59 @@ impl Reading {
             return None;
         }
         self.optional(field, entry)
+    }
+
+    /// Every item of a list, which must have at least `least`, as `read` takes it; nothing if anything is wrong.
+    /// What is wrong in an item bears its place: `readings[2].pressure`.
+    pub fn list<T, R>(
+        &mut self,
+        field: Field,
+        list: &Entries<T>,
+        least: usize,
+        mut read: impl FnMut(&mut Self, &T) -> Option<R>,
+    ) -> Option<Vec<R>> {
+        let before = self.problems.len();
+        self.problems.extend(list.problems_in(&field));
+        let found = list.items().len();
+        if self.problems.len() == before && found < least {
+            let needed = least;
+            self.problem(Problem::misfit(
+                field.clone(),
+                Misfit::TooFew { needed, found },
+            ));
+        }
+        let mut items = Vec::with_capacity(found);
+        for (place, item) in list.items().iter().enumerate() {
+            let inner = self.problems.len();
+            items.extend(read(self, item));
+            if self.problems.len() > inner {
+                self.move_into(&field.with(&Field::item(place)), inner);
+            }
+        }
+        let is_sound = self.problems.len() == before && items.len() == found;
+        is_sound.then_some(items)
+    }
+
+    /// The input in a field, as `read` takes it, if it is there; what is wrong in it bears its name:
+    /// `liquidLine.length`.
+    pub fn part<T, R>(
+        &mut self,
+        field: Field,
+        part: &Part<T>,
+        read: impl FnOnce(&mut Self, &T) -> Option<R>,
+    ) -> Option<R> {
+        self.problems.extend(part.problems_in(&field));
+        let inner = self.problems.len();
+        let found = part.given().and_then(|given| read(self, given));
+        self.move_into(&field, inner);
+        found
+    }
+
+    /// Turns the fields of all problems from place `from` on into fields within `outer`.
+    fn move_into(&mut self, outer: &Field, from: usize) {
+        for problem in self.problems.iter_mut().skip(from) {
+            problem.field = outer.with(&problem.field);
+        }
     }
 
     /// Whether exactly `needed` of some fields are filled, each given with whether it is. If too few

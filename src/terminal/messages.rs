@@ -66,15 +66,23 @@ impl Messages {
             .into_owned()
     }
 
+    /// What a field is called, or its name if nobody has called it anything.
+    fn field(&self, field: &str) -> String {
+        let id = format!("field-{}", last_name(field));
+        if self.has(&id) {
+            self.sentence(&id, &FluentArgs::new())
+        } else {
+            field.into()
+        }
+    }
+
     fn argument(&self, name: &str, value: &Value, kind: Option<QuantityKind>) -> Cow<'static, str> {
         match (name, value) {
             ("quantity" | "found", Value::String(text)) if QuantityKind::named(text).is_some() => {
                 self.sentence(&format!("quantity-{text}"), &FluentArgs::new())
                     .into()
             }
-            ("with", Value::String(field)) if self.has(&format!("field-{field}")) => self
-                .sentence(&format!("field-{field}"), &FluentArgs::new())
-                .into(),
+            ("with", Value::String(field)) => self.field(field).into(),
             (_, Value::String(text)) => text.clone().into(),
             (_, Value::Array(items)) => {
                 let items: Vec<&str> = items.iter().filter_map(Value::as_str).collect();
@@ -84,6 +92,11 @@ impl Messages {
             (_, other) => other.to_string().into(),
         }
     }
+}
+
+/// The last name of a field within others: `pressure` of `readings[2].pressure`.
+fn last_name(field: &str) -> &str {
+    field.rsplit_once('.').map_or(field, |(_, name)| name)
 }
 
 /// A number of a quantity with its first unit, or alone.

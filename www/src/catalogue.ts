@@ -262,6 +262,35 @@ export type Misfit =
       code: "not-an-object";
     }
   | {
+      code: "not-a-list";
+    }
+  | {
+      code: "too-few";
+      /**
+       * How many there are.
+       */
+      found: number;
+      /**
+       * How many are needed.
+       */
+      needed: number;
+    }
+  | {
+      code: "too-many";
+      /**
+       * How many there are.
+       */
+      found: number;
+      /**
+       * How many are read.
+       */
+      most: number;
+    }
+  | {
+      code: "out-of-order";
+      with: Field;
+    }
+  | {
       /**
        * The names there are.
        */

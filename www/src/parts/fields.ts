@@ -140,6 +140,11 @@ function argument(name: string, found: unknown, quantity: QuantityKind | undefin
     return `${number} ${unit}`;
   }
   if (name === "quantity" || (name === "found" && quantity !== undefined)) return message(`quantity-${String(found)}`);
-  if (name === "with") return message(`field-${String(found)}`);
+  if (name === "with") return message(`field-${lastName(String(found))}`);
   return String(found);
+}
+
+/** The last name of a field within others: `pressure` of `readings[2].pressure`. */
+function lastName(field: string): string {
+  return field.slice(field.lastIndexOf(".") + 1);
 }
