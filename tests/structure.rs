@@ -232,6 +232,13 @@ fn choices() -> Vec<&'static [&'static str]> {
         water::Surface::WORDS,
         refrigerants::OilFamily::WORDS,
         refrigerants::ViscosityBasis::WORDS,
+        refrigerants::SafetyClass::WORDS,
+        coldwright::calc::room_limit::RoomRule::WORDS,
+        coldwright::calc::room_limit::RoomNotice::WORDS,
+        coldwright::calc::room_limit::Mounting::WORDS,
+        coldwright::calc::room_limit::Governor::WORDS,
+        coldwright::calc::room_limit::ChargeStanding::WORDS,
+        coldwright::calc::insulation::CoefficientBasis::WORDS,
     ]
 }
 

@@ -59,6 +59,8 @@ calculations! {
     "water-saturation" water_saturation::water_saturation, water_saturation::WaterSaturationInput => water_saturation::WaterSaturationAnswer;
     "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
+    "room-limit" super::room_limit::room_limit, super::room_limit::RoomLimitInput => super::room_limit::RoomLimitAnswer;
+    "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {
