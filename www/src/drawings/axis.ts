@@ -54,6 +54,11 @@ function roundStep(least: number): number {
 
 function written(number: number, step: number): string {
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-  const text = Math.abs(number).toFixed(decimals).replace(".", decimalMark);
+  const text = grouped(Math.abs(number).toFixed(decimals)).replace(".", decimalMark);
   return number < -step / 2 ? `−${text}` : text;
+}
+
+/** Figures in groups of three from five on, as the core writes them. */
+function grouped(text: string): string {
+  return /^\d{5}/.test(text) ? text.replace(/\B(?=(\d{3})+(?!\d))/g, "\u202f") : text;
 }

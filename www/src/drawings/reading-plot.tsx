@@ -60,6 +60,7 @@ export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
   const axes = axesOf(props, shown, sheet);
   if (axes === undefined) return null;
   const field = plotField(sheet, axes, props.scale);
+  const hasLabel = limit !== undefined && textWidth(limit.label, sheet.letter) < field.right - field.left;
   return (
     <figure class="reading-plot">
       <Drawing {...sheet} height={field.height} alternative={labels.alternative}>
@@ -69,7 +70,7 @@ export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
         {shown.map((reading, place) => (
           <Reading key={place} reading={reading} field={field} />
         ))}
-        {limit && <LimitLabel label={limit.label} y={field.y(limit.value)} field={field} letter={sheet.letter} />}
+        {hasLabel && <LimitLabel label={limit.label} y={field.y(limit.value)} field={field} letter={sheet.letter} beside={[...shown, ...(expected?.curve ?? [])]} />}
       </Drawing>
       <figcaption class="plot-key">
         <Key text={labels.reading} mark={<circle class="used-dot" cx="12" cy="8" r="4.5" />} />
@@ -77,6 +78,7 @@ export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
           <Key text={labels.leftOut} mark={<circle class="left-out-dot" cx="12" cy="8" r="4.5" />} />
         )}
         {expected && <Key text={expected.label} mark={<path class="expected-line" d="M0 8H24" />} />}
+        {limit && !hasLabel && <Key text={limit.label} mark={<path class="limit-line" d="M0 8H24" />} />}
       </figcaption>
     </figure>
   );
@@ -212,16 +214,21 @@ function Reading({ reading, field }: { readonly reading: PlottedReading; readonl
   );
 }
 
-/** Above its line; below it where there is no room above. */
-function LimitLabel({ label, y, field, letter }: {
+/** Above its line, below it where there is no room above; on the side where less comes near. */
+function LimitLabel({ label, y, field, letter, beside }: {
   readonly label: string;
   readonly y: number;
   readonly field: PlotField;
   readonly letter: number;
+  readonly beside: readonly ExpectedPoint[];
 }): JSX.Element {
   const above = y - letter * 0.85;
   const at = above - letter * 0.65 < field.top ? y + letter * 0.85 : above;
-  return <Label at={{ x: field.right - 3, y: at }} text={label} letter={letter} anchor="end" />;
+  const middle = (field.left + field.right) / 2;
+  const room = (isThere: (x: number) => boolean): number =>
+    Math.min(...beside.filter(({ time }) => isThere(field.x(time))).map(({ value }) => Math.abs(field.y(value) - at)));
+  const isLeft = room((x) => x < middle) > room((x) => x >= middle);
+  return <Label at={{ x: isLeft ? field.left + 5 : field.right - 3, y: at }} text={label} letter={letter} anchor={isLeft ? "start" : "end"} />;
 }
 
 function Key({ text, mark }: { readonly text: string; readonly mark: JSX.Element }): JSX.Element {

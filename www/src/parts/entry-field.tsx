@@ -4,7 +4,7 @@ import type { JSX } from "preact";
 import type { Problem, QuantityKind } from "../core";
 import { hasMessage, message } from "../locale";
 import { unitOf } from "../unit-choice";
-import { changeUnit, isWanted, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
+import { changeUnit, isMistake, isWanted, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
 import { UnitSwitch } from "./unit-switch";
 
 export interface EntryFieldProps {
@@ -40,7 +40,7 @@ export function EntryField(props: EntryFieldProps): JSX.Element {
           unit={unit}
           words={words === true}
           instead={instead}
-          isInvalid={problem !== undefined}
+          isInvalid={isMistake(problem)}
           describedBy={described === "" ? undefined : described}
         />
         {unit !== undefined && switches === undefined && takesUnit(name) && <span class="entry-unit">{unit}</span>}

@@ -8,7 +8,7 @@ import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Problem } from "../core";
 import { message } from "../locale";
 import { EntryInput, ProblemLine } from "./entry-field";
-import { isWanted, problemOf, problemText, takesUnit } from "./fields";
+import { isMistake, isWanted, problemOf, problemText, takesUnit } from "./fields";
 import { PasteRows } from "./paste-rows";
 import { hasMoreRows, insertRow, lastRow, mostRows, problemsInRows, problemsOfList, removeRow, rowField, textsOfRow, unitOfColumn, writeRows } from "./row-list";
 import type { AnyRowList, Column, RowTexts } from "./row-list";
@@ -142,7 +142,7 @@ function Cell({ column, row, problems }: {
   const name = rowField(column, row);
   const unit = unitOfColumn(column);
   const problem = problemOf(name, problems);
-  const shared = { name, isInvalid: problem !== undefined, describedBy: problem && `problem-of-${name}` };
+  const shared = { name, isInvalid: isMistake(problem), describedBy: problem && `problem-of-${name}` };
   return (
     <div class="cell">
       <label for={`entry-${name}`}>

@@ -5,22 +5,25 @@ import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { goTo, place, type Entries } from "../address";
 import { message } from "../locale";
-import { isUntouched } from "./fields";
+import { isOfKit, isUntouched } from "./fields";
 
 export function ExampleButton({ example }: {
-  /** Texts as typed, by field name; whatever else stands in the fields gives way. */
+  /** Texts as typed, by field name; whatever else stands in the fields gives way, except what came with the kit. */
   readonly example: Entries;
 }): JSX.Element {
   const [before, setBefore] = useState<Entries | undefined>(undefined);
   const put = (entries: Entries): void => goTo({ path: place().path, entries });
   const show = (): void => {
-    if (!isShown(example)) setBefore(place().entries);
-    put(example);
+    const { entries } = place();
+    setBefore(entries);
+    put({ ...Object.fromEntries(Object.entries(entries).filter(([name]) => isOfKit(name))), ...example });
   };
   const bringBack = (): void => {
     if (before !== undefined) put(before);
     setBefore(undefined);
   };
+  // By the phone's back button it may stand here already.
+  const isBack = before === undefined || isShown(before);
   return (
     <p class={isUntouched() ? "example large" : "example"}>
       {!isShown(example) && (
@@ -29,7 +32,7 @@ export function ExampleButton({ example }: {
         </button>
       )}
       {isShown(example) && <span role="status">{message("example-shown")}</span>}
-      {before !== undefined && (
+      {!isBack && (
         <button data-action="bring-back" onClick={bringBack}>
           {message("bring-back")}
         </button>
@@ -38,7 +41,9 @@ export function ExampleButton({ example }: {
   );
 }
 
-/** Whether just the example stands here. */
-function isShown(example: Entries): boolean {
-  return Object.entries(example).every(([name, text]) => place().entries[name] === text);
+/** Whether just these texts stand here; those of the kit may stand beside them. */
+function isShown(texts: Entries): boolean {
+  const { entries } = place();
+  const others = Object.keys(entries).filter((name) => !isOfKit(name));
+  return [...Object.keys(texts), ...others].every((name) => entries[name] === texts[name]);
 }

@@ -69,15 +69,20 @@ export function textOf(name: string): string {
 /** Keeps what was typed; the fields that it takes the place of are emptied. */
 export function write(name: string, text: string, instead: readonly string[] = []): void {
   // No refrigerant in a question does not mean that the person works with none.
-  if (kitFields.includes(name) && !(name === "refrigerant" && text === "")) keepInKit(name, text);
+  if (isOfKit(name) && !(name === "refrigerant" && text === "")) keepInKit(name, text);
   const replaced = text === "" ? [] : instead.map((other) => [other, ""] as const);
   const isEmptied = text === "" && (kitText(name) ?? initialText(name)) !== "";
   enterAll({ ...Object.fromEntries(replaced), [name]: isEmptied ? emptied : text });
 }
 
+/** Whether a field goes with the person, rather than with what is asked here. */
+export function isOfKit(name: string): boolean {
+  return kitFields.includes(name);
+}
+
 /** Whether nothing has been entered here yet; what came along in the kit does not count. */
 export function isUntouched(): boolean {
-  return Object.entries(place().entries).every(([name, text]) => kitFields.includes(name) || text.trim() === "");
+  return Object.entries(place().entries).every(([name, text]) => isOfKit(name) || text.trim() === "");
 }
 
 /** Puts what the kit has for some fields into the address, so that a link says all that its figures hang on. */
@@ -136,6 +141,11 @@ export function problemOf(name: string, problems: readonly Problem[]): Problem |
 /** Whether a field is only wanted yet: nobody has made a mistake. */
 export function isWanted(problem: Problem): boolean {
   return problem.code === "missing" || ((problem.code === "wrong-count" || problem.code === "too-few") && problem.found < problem.needed);
+}
+
+/** Whether what stands in a field is a mistake. */
+export function isMistake(problem: Problem | undefined): boolean {
+  return problem !== undefined && !isWanted(problem);
 }
 
 /** The sentence for a problem, its figures in the unit beside its field, else in the person's. */

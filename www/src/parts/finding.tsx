@@ -13,11 +13,11 @@
 // the core) and `quantity` the line also says margin and uncertainty; with `limits` the mark stands to scale.
 
 import type { ComponentChildren, JSX } from "preact";
-import { show, type Limits, type Precision, type Problem, type QuantityKind } from "../core";
+import { show, type Limits, type Precision, type Problem, type QuantityKind, type Shown } from "../core";
 import { message } from "../locale";
 import { otherUnitOf, unitOf } from "../unit-choice";
 import { Cautions } from "./cautions";
-import { isWanted } from "./fields";
+import { isMistake, problemText } from "./fields";
 import { figureText } from "./figures";
 import { VerdictLine, type Judged, type MarkState } from "./verdict-line";
 
@@ -45,25 +45,29 @@ export interface FoundVerdict {
   readonly unit?: string;
 }
 
-export function Finding({ figures, verdict, sentence, problems, empty, cautions = [], children }: {
+export function Finding({ figures, verdict, sentence, problems, shownAt, empty, cautions = [], children }: {
   /** None: withheld. */
   readonly figures: readonly FoundFigure[];
   readonly verdict?: FoundVerdict | undefined;
   readonly sentence?: string | undefined;
   readonly problems: readonly Problem[];
+  /** Fields and lists of the card, which show their own problems: those of any other are told here. */
+  readonly shownAt?: readonly string[];
   /** What to enter, said as long as there is neither figure nor mistake. */
   readonly empty: string;
   /** Message ids. */
   readonly cautions?: readonly string[];
   readonly children?: ComponentChildren;
 }): JSX.Element {
-  const isMistaken = problems.some((problem) => !isWanted(problem));
+  const isMistaken = problems.some(isMistake);
+  // Figures beside each other are of one size.
+  const characters = Math.max(...figures.map((figure) => shownOf(figure).number.length));
   return (
     <section class="head finding">
       {figures.length > 0 && (
         <div class="both-figures">
           {figures.map((figure) => (
-            <LargeFigure key={figure.mark} figure={figure} isAlone={figures.length === 1} />
+            <LargeFigure key={figure.mark} figure={figure} characters={characters} isAlone={figures.length === 1} />
           ))}
         </div>
       )}
@@ -74,6 +78,11 @@ export function Finding({ figures, verdict, sentence, problems, empty, cautions 
           <p class="beneath">{isMistaken ? message("saturation-withheld") : empty}</p>
         </>
       )}
+      {shownAt && problems.filter(({ field }) => !shownAt.includes(outermost(field))).map((problem) => (
+        <p key={`${problem.field} ${problem.code}`} class="problem" data-problem-of={problem.field}>
+          {`${message(`field-${outermost(problem.field)}`)}: ${problemText(problem)}`}
+        </p>
+      ))}
       {sentence !== undefined && <p class="finding-sentence">{sentence}</p>}
       {children}
       {cautions.length > 0 && <Cautions ids={cautions} />}
@@ -81,14 +90,18 @@ export function Finding({ figures, verdict, sentence, problems, empty, cautions 
   );
 }
 
-function LargeFigure({ figure, isAlone }: { readonly figure: FoundFigure; readonly isAlone: boolean }): JSX.Element {
-  const { mark, name, quantity, si, precision = "instrument", unit = unitOf(quantity), beneath = inOther(figure) } = figure;
-  const shown = show(quantity, si, unit, precision);
+function LargeFigure({ figure, characters, isAlone }: {
+  readonly figure: FoundFigure;
+  readonly characters: number;
+  readonly isAlone: boolean;
+}): JSX.Element {
+  const { mark, name, beneath = inOther(figure) } = figure;
+  const shown = shownOf(figure);
   return (
     <div class={isAlone ? "both" : undefined}>
       <h2>{name}</h2>
       <p data-figure={mark}>
-        <b class="head-figure" style={{ "--characters": shown.number.length }}>
+        <b class="head-figure" style={{ "--characters": characters }}>
           {shown.number}
         </b>{" "}
         {shown.unit}
@@ -96,6 +109,15 @@ function LargeFigure({ figure, isAlone }: { readonly figure: FoundFigure; readon
       {beneath !== "" && <p class="counts">{beneath}</p>}
     </div>
   );
+}
+
+/** The first name of a field within others: `readings` of `readings[2].pressure`. */
+function outermost(field: string): string {
+  return /^\w+/.exec(field)?.[0] ?? field;
+}
+
+function shownOf({ quantity, si, unit = unitOf(quantity), precision = "instrument" }: FoundFigure): Shown {
+  return show(quantity, si, unit, precision);
 }
 
 /** The same in the other system, where that has another unit. */

@@ -4,7 +4,7 @@ import type { JSX } from "preact";
 import type { Problem } from "../core";
 import type { Choice } from "./choice-row";
 import { ProblemLine } from "./entry-field";
-import { problemOf, textOf, write } from "./fields";
+import { isMistake, problemOf, textOf, write } from "./fields";
 
 export function SelectField({ name, label, isTitled, none, choices, problems }: {
   readonly name: string;
@@ -22,7 +22,7 @@ export function SelectField({ name, label, isTitled, none, choices, problems }: 
       <label for={`entry-${name}`} class={isTitled === true ? "heard" : undefined}>
         {label}
       </label>
-      <Select name={name} none={none} choices={choices} isInvalid={problem !== undefined} describedBy={problem && `problem-of-${name}`} />
+      <Select name={name} none={none} choices={choices} isInvalid={isMistake(problem)} describedBy={problem && `problem-of-${name}`} />
       <ProblemLine name={name} problem={problem} />
     </div>
   );

@@ -1,8 +1,5 @@
-// The cards of the job's calculations with their styles, a file of their own in the built page: see fetched.tsx.
+// The cards of the job's calculations, a file of their own in the built page: see fetched.tsx.
 
-import { applyStyle } from "../style";
-import style from "../styles/job-cards.css";
-
-applyStyle(style);
+import "../fetched-style";
 
 export { PipeFriction } from "./pipe-friction";

@@ -41,7 +41,7 @@ export function PipeFriction(): JSX.Element {
   const [answer, problems] = [answerOf(reply), problemsOf(reply)];
   return (
     <Card name="pipe-friction" example={example}>
-      <Finding figures={answer ? figuresOf(answer) : []} problems={problems} empty={message("pipe-friction-empty")} />
+      <Finding figures={answer ? figuresOf(answer) : []} problems={problems} shownAt={fields.map(({ name }) => name)} empty={message("pipe-friction-empty")} />
       <CardFields fields={fields} problems={problems} />
       {answer && <Others answer={answer} />}
       {answer && <Working steps={answer.working} of={message("title-pipe-friction")} />}
@@ -66,9 +66,9 @@ function Others({ answer }: { readonly answer: PipeFrictionAnswer }): JSX.Elemen
       <Row mark="regime" name={message("pipe-friction-regime")} figure={message(`choice-${regime}`)} />
       <Row mark="reynolds" name={message("figure-reynolds")} figure={plain(reynolds)} />
       <Row mark="frictionFactor" name={message("figure-friction-factor")} figure={plain(frictionFactor)} />
-      <Row mark="fittingsLength" name={message("pipe-friction-fittings")} figure={figureText("length", fittingsLength, "significant", runUnit())} />
+      <Row mark="fittingsLength" name={message("pipe-friction-fittings")} figure={figureText("length", fittingsLength, "table", runUnit())} />
       {equivalentLength != null && (
-        <Row mark="equivalentLength" name={message("figure-equivalent-length")} figure={figureText("length", equivalentLength, "significant", runUnit())} />
+        <Row mark="equivalentLength" name={message("figure-equivalent-length")} figure={figureText("length", equivalentLength, "table", runUnit())} />
       )}
     </Rows>
   );
