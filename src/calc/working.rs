@@ -74,16 +74,23 @@ impl Step {
 impl Unfinished {
     /// Puts a figure in.
     pub fn with<Q: Quantity>(
-        mut self,
+        self,
         symbol: &'static str,
         meaning: &'static str,
         quantity: Q,
     ) -> Self {
-        self.figures.push(Figure::new(symbol, meaning, quantity));
+        self.with_figure(Figure::new(symbol, meaning, quantity))
+    }
+
+    /// One piece of code for all quantities.
+    #[inline(never)]
+    fn with_figure(mut self, figure: Figure) -> Self {
+        self.figures.push(figure);
         self
     }
 
     /// Names a source.
+    #[inline(never)]
     pub fn from(mut self, source: SourceId) -> Self {
         self.sources.push(source);
         self
@@ -96,7 +103,12 @@ impl Unfinished {
         meaning: &'static str,
         quantity: Q,
     ) -> Step {
-        let result = Figure::new(symbol, meaning, quantity);
+        self.ended(Figure::new(symbol, meaning, quantity))
+    }
+
+    /// One piece of code for all quantities.
+    #[inline(never)]
+    fn ended(self, result: Figure) -> Step {
         let Self {
             title,
             formula,

@@ -149,7 +149,10 @@ export type QuantityKind =
   | "temperature-difference"
   | "pressure-difference"
   | "stress"
-  | "altitude";
+  | "altitude"
+  | "thermal-conductivity"
+  | "heat-transfer-coefficient"
+  | "heat-flow-per-length";
 /**
  * Why something that can be read does not serve.
  */
@@ -379,7 +382,12 @@ export type SourceId =
   | "colebrook-1939"
   | "moody-1944"
   | "fitting-equivalent-lengths"
-  | "plate";
+  | "plate"
+  | "real-decreto-552-2019-rooms"
+  | "astm-c534"
+  | "churchill-chu-1975"
+  | "churchill-bernstein-1977"
+  | "us-standard-atmosphere-1976";
 /**
  * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
  */
@@ -508,17 +516,51 @@ export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
  */
 export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
 /**
- * density in kg/m³
+ * temperature-difference in K
  */
-export type Density = number & {readonly quantity?: "density"};
+export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
 /**
- * specific-enthalpy in J/kg
+ * heat-flow-per-length in W/m
  */
-export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+export type HeatFlowPerLength = number & {readonly quantity?: "heat-flow-per-length"};
+/**
+ * heat-transfer-coefficient in W/(m²·K)
+ */
+export type HeatTransferCoefficient = number & {readonly quantity?: "heat-transfer-coefficient"};
+/**
+ * Where the heat transfer coefficient at the outside comes from.
+ */
+export type CoefficientBasis = "coefficient-entered" | "coefficient-still-air" | "coefficient-moving-air";
+/**
+ * thermal-conductivity in W/(m·K)
+ */
+export type ThermalConductivity = number & {readonly quantity?: "thermal-conductivity"};
 /**
  * ratio in 1
  */
 export type Ratio = number & {readonly quantity?: "ratio"};
+/**
+ * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
+ */
+export type VelocityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * thermal-conductivity as a number in W/(m·K), or as text with a unit such as "0.036 W/(m·K)"; {text, assume} gives the unit of a bare number
+ */
+export type ThermalConductivityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
 /**
  * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
  */
@@ -531,9 +573,9 @@ export type TemperatureEntry =
     }
   | null;
 /**
- * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
+ * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
  */
-export type SpecificEnthalpyEntry =
+export type TemperatureDifferenceEntry =
   | number
   | string
   | {
@@ -545,6 +587,36 @@ export type SpecificEnthalpyEntry =
  * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
  */
 export type RatioEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * heat-transfer-coefficient as a number in W/(m²·K), or as text with a unit such as "9 W/(m²·K)"; {text, assume} gives the unit of a bare number
+ */
+export type HeatTransferCoefficientEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * density in kg/m³
+ */
+export type Density = number & {readonly quantity?: "density"};
+/**
+ * specific-enthalpy in J/kg
+ */
+export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+/**
+ * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
+ */
+export type SpecificEnthalpyEntry =
   | number
   | string
   | {
@@ -610,17 +682,6 @@ export type MassFlowEntry =
     }
   | null;
 /**
- * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
- */
-export type VelocityEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
  * dynamic-viscosity as a number in Pa·s, or as text with a unit such as "0.16 mPa·s"; {text, assume} gives the unit of a bare number
  */
 export type DynamicViscosityEntry =
@@ -643,6 +704,82 @@ export type VolumeFlowEntry =
     }
   | null;
 /**
+ * mass in kg
+ */
+export type Mass = number & {readonly quantity?: "mass"};
+/**
+ * How a charge stands to the caps.
+ */
+export type ChargeStanding = "no-room-limit" | "room-limited" | "above-cap";
+/**
+ * What must be known beside the figures.
+ */
+export type RoomNotice =
+  | "local-code-decides"
+  | "flammability-limit-entered"
+  | "concentration-limit-entered"
+  | "above-concentration-limit"
+  | "measures-needed"
+  | "above-every-cap";
+/**
+ * area in m²
+ */
+export type Area = number & {readonly quantity?: "area"};
+/**
+ * What limits the charge in a room.
+ */
+export type Governor = "by-room-formula" | "by-small-charge" | "by-cap" | "by-concentration";
+/**
+ * volume in m³
+ */
+export type Volume = number & {readonly quantity?: "volume"};
+/**
+ * Which rule a limit follows.
+ */
+export type RoomRule = "room-formula" | "concentration-limit";
+/**
+ * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
+ */
+export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
+/**
+ * How an indoor unit is mounted.
+ */
+export type Mounting = "floor" | "window" | "wall" | "ceiling";
+/**
+ * mass as a number in kg, or as text with a unit such as "2 lb 6 oz"; {text, assume} gives the unit of a bare number
+ */
+export type MassEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * area as a number in m², or as text with a unit such as "21 m²"; {text, assume} gives the unit of a bare number
+ */
+export type AreaEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MountingEntry = ("floor" | "window" | "wall" | "ceiling") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RoomRuleEntry = ("room-formula" | "concentration-limit") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type SafetyClassEntry = ("A1" | "A2L" | "A3" | "B2L") | "" | null;
+/**
  * A pure substance in a refrigerant.
  */
 export type Substance =
@@ -651,14 +788,6 @@ export type Substance =
  * A family of compressor oils.
  */
 export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
-/**
- * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
- */
-export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
-/**
- * temperature-difference in K
- */
-export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
 /**
  * specific-heat-capacity in J/(kg·K)
  */
@@ -693,17 +822,6 @@ export type Refrigerant =
  * Where viscosities come from.
  */
 export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
-/**
- * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
- */
-export type TemperatureDifferenceEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
 /**
  * torque in N·m
  */
@@ -751,14 +869,6 @@ export type TorqueBandEntry =
     }
   | null;
 /**
- * area in m²
- */
-export type Area = number & {readonly quantity?: "area"};
-/**
- * mass in kg
- */
-export type Mass = number & {readonly quantity?: "mass"};
-/**
  * mass-per-length in kg/m
  */
 export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
@@ -770,10 +880,6 @@ export type Stress = number & {readonly quantity?: "stress"};
  * A series of tube sizes.
  */
 export type TubeSeries = "astm-b280" | "en-12735-1";
-/**
- * volume in m³
- */
-export type Volume = number & {readonly quantity?: "volume"};
 /**
  * one of the words, or an empty text for none
  */
@@ -808,6 +914,10 @@ export interface Catalogue {
       answer: FlareAnswer;
       input: FlareInput;
     };
+    insulation: {
+      answer: InsulationAnswer;
+      input: InsulationInput;
+    };
     "moist-air": {
       answer: MoistAirAnswer;
       input: MoistAirInput;
@@ -819,6 +929,10 @@ export interface Catalogue {
     "pipe-friction": {
       answer: PipeFrictionAnswer;
       input: PipeFrictionInput;
+    };
+    "room-limit": {
+      answer: RoomLimitAnswer;
+      input: RoomLimitInput;
     };
     saturation: {
       answer: SaturationAnswer;
@@ -1096,6 +1210,94 @@ export interface FlareInput {
   tube?: LengthEntry;
 }
 /**
+ * What [`insulation`] finds.
+ */
+export interface InsulationAnswer {
+  ambient: Ambient;
+  bare: Layer;
+  coefficientBasis: CoefficientBasis;
+  /**
+   * The line with each thickness that is commonly sold.
+   */
+  common: Layer[];
+  /**
+   * The next thickness that is commonly sold; absent if none is needed or none is so thick.
+   */
+  commonThickness?: Length | null;
+  conductivity: SourcedThermalConductivity;
+  dewPoint: Temperature;
+  /**
+   * The line with the thickness entered.
+   */
+  entered?: Layer | null;
+  /**
+   * Whether any insulation is needed against condensation.
+   */
+  isNeeded: boolean;
+  least: Layer;
+  leastSurfaceTemperature: Temperature;
+  /**
+   * Name of the tube's size; absent if it is in no table.
+   */
+  name?: string | null;
+  outsideDiameter: Length;
+  relativeHumidity: Ratio;
+  thickness: Length;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A line with insulation of one thickness.
+ */
+export interface Layer {
+  againstDewPoint: Judgement5;
+  heatGain: HeatFlowPerLength;
+  outsideDiameter: Length;
+  surfaceCoefficient: HeatTransferCoefficient;
+  surfaceTemperature: Temperature;
+  thickness: Length;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement5 {
+  figure: Temperature;
+  limit: Temperature;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedThermalConductivity {
+  figure: ThermalConductivity;
+  source: SourceId;
+}
+/**
+ * What [`insulation`] asks for.
+ */
+export interface InsulationInput {
+  airSpeed?: VelocityEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  conductivity?: ThermalConductivityEntry;
+  dewPoint?: TemperatureEntry;
+  dewPointMargin?: TemperatureDifferenceEntry;
+  dryBulb?: TemperatureEntry;
+  emissivity?: RatioEntry;
+  humidityUncertainty?: RatioEntry;
+  lineTemperature?: TemperatureEntry;
+  relativeHumidity?: RatioEntry;
+  surfaceCoefficient?: HeatTransferCoefficientEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+  thickness?: LengthEntry;
+  tube?: LengthEntry;
+  wetBulb?: TemperatureEntry;
+}
+/**
  * What [`moist_air`] finds.
  */
 export interface MoistAirAnswer {
@@ -1220,6 +1422,170 @@ export interface PipeFrictionInput {
   volumeFlow?: VolumeFlowEntry;
 }
 /**
+ * What [`room_limit`] finds.
+ */
+export interface RoomLimitAnswer {
+  /**
+   * Caps by the class; absent where a concentration governs.
+   */
+  caps?: ChargeCaps | null;
+  /**
+   * How the charge stands to that; no more is in band.
+   */
+  charge?: Judgement4 | null;
+  /**
+   * How the charge stands to the caps.
+   */
+  chargeStanding?: ChargeStanding | null;
+  /**
+   * Concentration limit taken; absent if neither the table nor the input has one and the rule needs none.
+   */
+  concentrationLimit?: SourcedDensity | null;
+  /**
+   * Place in `rooms`, counted from 0, of the one that allows least.
+   */
+  governingRoom?: number | null;
+  /**
+   * What that room allows.
+   */
+  largestCharge?: Mass | null;
+  /**
+   * Lower flammability limit taken; absent if it does not burn.
+   */
+  lowerFlammabilityLimit?: SourcedDensity | null;
+  /**
+   * What must be known beside the figures.
+   */
+  notices: RoomNotice[];
+  /**
+   * The rooms in the order in which they were entered.
+   */
+  rooms: RoomAllowance[];
+  rule: RoomRule;
+  safetyClass: SourcedSafetyClass;
+  /**
+   * Smallest room for the charge at each usual mounting; empty where the charge needs no room or may be in none.
+   */
+  smallestRooms: SmallestRoom[];
+  /**
+   * Smallest volume of a room for the charge, where a concentration governs.
+   */
+  smallestVolume?: Volume | null;
+  /**
+   * The edition it is taken from.
+   */
+  sources: SourceId[];
+  /**
+   * The working, that of the room that allows least.
+   */
+  working: Step[];
+}
+/**
+ * Charges at which the rule for a flammable refrigerant changes, the factor of its class included.
+ */
+export interface ChargeCaps {
+  cap: Mass;
+  noRoomLimit: Mass;
+  withMeasures: Mass;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement4 {
+  figure: Mass;
+  limit: Mass;
+  margin: Mass;
+  uncertainty: Mass;
+  verdict: Verdict;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedDensity {
+  figure: Density;
+  source: SourceId;
+}
+/**
+ * What a room allows.
+ */
+export interface RoomAllowance {
+  area: Area;
+  /**
+   * How the charge stands to what the room allows; no more is in band.
+   */
+  charge?: Judgement4 | null;
+  /**
+   * Concentration limit times volume; absent without a height or a limit. It governs only where `governor` says so.
+   */
+  concentrationCharge?: Mass | null;
+  /**
+   * Charge by the formula for flammable refrigerants, before the caps; absent where a concentration governs.
+   */
+  formulaCharge?: Mass | null;
+  governor: Governor;
+  largestCharge: Mass;
+  /**
+   * What it is called.
+   */
+  name?: string | null;
+  /**
+   * From the floor to where refrigerant would come out.
+   */
+  releaseHeight?: Length | null;
+  /**
+   * Smallest floor area for the charge, at this height of release or this height of room; absent where the charge needs no room
+   * or may be in none.
+   */
+  smallestArea?: Area | null;
+  /**
+   * Volume, if its height was entered.
+   */
+  volume?: Volume | null;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedSafetyClass {
+  figure: SafetyClass;
+  source: SourceId;
+}
+/**
+ * Smallest room at a mounting.
+ */
+export interface SmallestRoom {
+  area: Area;
+  mounting: Mounting;
+  releaseHeight: Length;
+}
+/**
+ * What [`room_limit`] asks for.
+ */
+export interface RoomLimitInput {
+  charge?: MassEntry;
+  chargeUncertainty?: MassEntry;
+  concentrationLimit?: DensityEntry;
+  lowerFlammabilityLimit?: DensityEntry;
+  refrigerant?: RefrigerantEntry;
+  /**
+   * Rooms that the circuit could leak into, each of which must bear the whole charge; at least one unless `charge` is entered.
+   *
+   * @maxItems 20000
+   */
+  rooms?: OccupiedRoomInput[];
+  rule?: RoomRuleEntry;
+  safetyClass?: SafetyClassEntry;
+}
+/**
+ * A room that people are in.
+ */
+export interface OccupiedRoomInput {
+  area?: AreaEntry;
+  height?: LengthEntry;
+  mounting?: MountingEntry;
+  name?: TextEntry;
+  releaseHeight?: LengthEntry;
+}
+/**
  * What [`saturation`] finds.
  */
 export interface SaturationAnswer {
@@ -1324,13 +1690,6 @@ export interface Component {
 /**
  * A figure and where it comes from.
  */
-export interface SourcedDensity {
-  figure: Density;
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
 export interface SourcedFlareClass {
   figure: FlareClass;
   source: SourceId;
@@ -1361,13 +1720,6 @@ export interface SourcedArrayOf_OilFamily {
    * The figure.
    */
   figure: OilFamily[];
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
-export interface SourcedSafetyClass {
-  figure: SafetyClass;
   source: SourceId;
 }
 /**
