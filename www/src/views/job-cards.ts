@@ -2,4 +2,6 @@
 
 import "../fetched-style";
 
+export { Insulation } from "./insulation";
 export { PipeFriction } from "./pipe-friction";
+export { RoomLimit } from "./room-limit";

@@ -23,5 +23,9 @@ export const screens = [
   { name: "water-mistaken", place: "#/water?absolutePressure=0.1 micron" },
   { name: "pipe-friction", place: "#/pipe-friction" },
   { name: "pipe-friction-mistaken", place: "#/pipe-friction?bore=wide&length=15 m&elbows90=-1", at: '[data-problem-of="bore"]' },
+  { name: "room-limit", place: "#/room-limit?refrigerant=R-32&charge=2.1 kg&name1=studio&area1=24 m²&mounting1=wall&name2=workshop&area2=16 m²&mounting2=floor&height2=2.6 m" },
+  { name: "room-limit-mistaken", place: "#/room-limit?refrigerant=R-32&charge=much&area1=0 m²&mounting1=wall&releaseHeight1=1 m", at: '[data-problem-of="area1"]' },
+  { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78 %&thickness=13 mm" },
+  { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100 %&thickness=1 m", at: '[data-problem-of="thickness"]' },
   { name: "settings", place: "#/settings" },
 ];
