@@ -25,17 +25,18 @@ export async function build({
   worker = "src/worker.ts",
   extraFiles = {},
 } = {}) {
-  const module = await readFile(join(here, "generated/coldwright_bg.wasm"));
-  const moduleName = `core-${hash(module)}.wasm`;
-  const code = await bundle({ entries: ["src/main.tsx"], moduleName, isDevelopment });
-  const files = new Map([...code, [moduleName, module], ...(await icons()), ...Object.entries(extraFiles)]);
+  const whole = await readFile(join(here, "generated/coldwright_bg.wasm"));
+  const first = await readFile(join(here, "generated/first/coldwright_bg.wasm"));
+  const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
+  const code = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
   files.set("manifest.webmanifest", await readFile(join(here, "manifest.webmanifest")));
   const page = await readFile(join(here, "index.html"), "utf8");
   const filled = fill(page, {
     policy: contentSecurityPolicy,
-    core: hash(module),
+    core: hash(whole),
     script: [...files.keys()].find((name) => name.startsWith("main-")),
-    module: moduleName,
+    module: modules.first,
     preloads: sharedWith(files).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
   });
   const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));

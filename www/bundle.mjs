@@ -9,7 +9,7 @@ import * as esbuild from "esbuild";
 const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
 
 /** Bundles each entry; gives the files by name, a hash of the content in each. */
-export async function bundle({ entries, moduleName = "", isDevelopment, version = "", listed = [] }) {
+export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [] }) {
   const { outputFiles } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
@@ -28,7 +28,8 @@ export async function bundle({ entries, moduleName = "", isDevelopment, version 
     jsxImportSource: "preact",
     define: {
       DEVELOPMENT: JSON.stringify(isDevelopment),
-      MODULE: JSON.stringify(`./${moduleName}`),
+      FIRST_MODULE: JSON.stringify(`./${modules.first}`),
+      WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
       VERSION: JSON.stringify(version),
       FILES: JSON.stringify(listed),
     },

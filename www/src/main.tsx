@@ -2,7 +2,7 @@
 
 import { render } from "preact";
 import { listenToAddress, place } from "./address";
-import { startCore } from "./core";
+import { startFirstCore } from "./core";
 import { showCrash } from "./crash";
 import { fetchFluidCards } from "./fetched";
 import { message } from "./locale";
@@ -68,7 +68,7 @@ function applyStyle(): void {
 }
 
 async function start(): Promise<void> {
-  const core = startCore();
+  const core = startFirstCore();
   applyStyle();
   applyToDocument();
   await core;
