@@ -40,20 +40,26 @@ export interface Limits {
 
 /** The core in use: at first what answers the first screen, which is small and soon there, then the whole. */
 let core: typeof firstCore = firstCore;
-let isWhole = false;
+let wholeCore: Promise<void> | undefined;
 
 /** Makes the first screen's part of the core ready; everything else here must wait for it. */
 export async function startFirstCore(): Promise<void> {
   await firstCore.default({ module_or_path: FIRST_MODULE });
 }
 
-/** Makes the whole core ready and takes it into use. */
-export async function startWholeCore(): Promise<void> {
-  if (isWhole) return;
-  const wholeCore = await import("../generated/coldwright.js");
-  await wholeCore.default({ module_or_path: WHOLE_MODULE });
-  core = wholeCore;
-  isWhole = true;
+/** Makes the whole core ready and takes it into use; without a signal in the first visit, the next call tries again. */
+export function startWholeCore(): Promise<void> {
+  wholeCore ??= fetchWholeCore().catch((reason: unknown) => {
+    wholeCore = undefined;
+    throw reason;
+  });
+  return wholeCore;
+}
+
+async function fetchWholeCore(): Promise<void> {
+  const whole = await import("../generated/coldwright.js");
+  await whole.default({ module_or_path: WHOLE_MODULE });
+  core = whole;
 }
 
 /** The latest replies. The core is pure: the same question has the same answer, so that a key in one field costs nothing elsewhere. */
