@@ -8,7 +8,7 @@ use super::super::refusal::Origin;
 use super::super::saturation_point::from_equations;
 use super::super::vapour::MOST_SUPERHEAT;
 use super::super::working::{Step, Working};
-use super::ChargeInput;
+use super::sheet::Sheet;
 use crate::physics::saturation::{Phase, density};
 use crate::physics::{Beyond, vapour};
 use crate::quantity::{
@@ -64,11 +64,8 @@ pub(super) struct Fillings {
 }
 
 impl Fillings {
-    pub fn read(
-        input: &ChargeInput,
-        reading: &mut Reading,
-        refrigerant: Option<Refrigerant>,
-    ) -> Self {
+    pub fn read(sheet: &mut Sheet<'_>) -> Self {
+        let (input, reading) = (sheet.input, &mut sheet.reading);
         let liquid = optional!(reading, input.liquid_temperature);
         let dew = optional!(reading, input.vapour_dew_temperature);
         let superheat = optional!(reading, input.superheat);
@@ -77,7 +74,7 @@ impl Fillings {
         reading.within(Field::named("superheat"), superheat, limits);
         let superheat = superheat.filter(|given| (none..=MOST_SUPERHEAT).contains(given));
         Self {
-            refrigerant,
+            refrigerant: sheet.refrigerant,
             liquid_temperature: liquid.unwrap_or(USUAL_LIQUID_TEMPERATURE),
             dew_temperature: dew.unwrap_or(USUAL_DEW_TEMPERATURE),
             superheat: superheat.unwrap_or(USUAL_SUPERHEAT),

@@ -3,14 +3,14 @@
 use serde::Serialize;
 
 use super::super::problem::{Field, Misfit, Problem};
-use super::super::reading::{Reading, filled, optional};
-use super::super::working::{Step, Working};
+use super::super::reading::{filled, optional};
+use super::super::working::Step;
 use super::filling::{Bore, Contents, Fillings};
+use super::sheet::{Sheet, any, largest, limited};
 use super::{ChargeInput, ChargeNotice};
 use crate::physics::saturation::Phase;
-use crate::quantity::{Enter, Entry, Length, Mass, MassPerLength, Quantity, choice};
+use crate::quantity::{Enter, Length, Mass, MassPerLength, Quantity, choice};
 use crate::tables::SourceId;
-use crate::tables::refrigerants::Refrigerant;
 
 /// The line's part of the charge: the plate's figures, what physics says, and how they differ.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -65,6 +65,17 @@ pub(super) struct LinePart {
     pub reduced: Mass,
 }
 
+impl LinePart {
+    /// Neither more nor less.
+    pub fn nothing(basis: LineBasis) -> Self {
+        Self {
+            basis,
+            added: NO_MASS,
+            reduced: NO_MASS,
+        }
+    }
+}
+
 /// Longest line that is answered for.
 pub const LONGEST_LINE: Length = Length::metres(1000.0);
 /// Most that a line of any size holds in a length.
@@ -88,7 +99,8 @@ pub(super) struct Line {
 }
 
 impl Line {
-    pub fn read(input: &ChargeInput, reading: &mut Reading) -> Self {
+    pub fn read(sheet: &mut Sheet<'_>) -> Self {
+        let (input, reading) = (sheet.input, &mut sheet.reading);
         let is_entered = any(&[
             filled!(input.length),
             filled!(input.precharged_length),
@@ -96,58 +108,52 @@ impl Line {
             filled!(input.plate_reduction),
         ]);
         let is_added = filled!(input.length).1 && filled!(input.plate_adder).1;
-        let of_the_plate = any(&[
+        let is_of_the_plate = any(&[
             filled!(input.plate_charge),
             filled!(input.precharged_length),
             filled!(input.plate_reduction),
         ]);
-        let is_asked = (of_the_plate || is_added) && !filled!(input.charge_to_add).1;
+        let is_asked = (is_of_the_plate || is_added) && !filled!(input.charge_to_add).1;
         let needed = is_asked && is_entered;
-        let lengths = (NO_LENGTH, LONGEST_LINE);
-        let per_length = (MassPerLength::kilograms_per_metre(0.0), MOST_PER_LENGTH);
-        let length = limited(reading, "length", &input.length, needed, lengths);
-        let precharged = limited(
-            reading,
-            "precharged_length",
-            &input.precharged_length,
-            needed,
-            lengths,
+        let mut length = |name, entry| {
+            let limits = (NO_LENGTH, LONGEST_LINE);
+            limited(reading, name, entry, needed, limits)
+        };
+        let (run, precharged) = (
+            length("length", &input.length),
+            length("precharged_length", &input.precharged_length),
         );
-        let adder = &input.plate_adder;
-        let adder = limited(reading, "plate_adder", adder, false, per_length);
-        let reduction = &input.plate_reduction;
-        let reduction = limited(reading, "plate_reduction", reduction, false, per_length);
+        let mut per_length = |name, entry| {
+            let limits = (MassPerLength::kilograms_per_metre(0.0), MOST_PER_LENGTH);
+            limited(reading, name, entry, false, limits)
+        };
+        let (adder, reduction) = (
+            per_length("plate_adder", &input.plate_adder),
+            per_length("plate_reduction", &input.plate_reduction),
+        );
         let tube = ("liquid_tube", optional!(reading, input.liquid_tube));
         let bore = ("liquid_bore", optional!(reading, input.liquid_bore));
         let liquid = Bore::read(reading, tube, bore);
         let tube = ("vapour_tube", optional!(reading, input.vapour_tube));
         let bore = ("vapour_bore", optional!(reading, input.vapour_bore));
-        let vapour = Bore::read(reading, tube, bore);
         Self {
-            length,
+            length: run,
             precharged,
             adder,
             reduction,
             liquid,
-            vapour,
+            vapour: Bore::read(reading, tube, bore),
             is_asked,
             is_entered,
         }
     }
 
     /// What the line takes, as far as it can be said; nothing if nothing about it is entered.
-    pub fn charge(
-        &self,
-        reading: &mut Reading,
-        refrigerant: Option<Refrigerant>,
-        fillings: &Fillings,
-        notices: &mut Vec<ChargeNotice>,
-        working: &mut Working,
-    ) -> Option<LineCharge> {
+    pub fn charge(&self, sheet: &mut Sheet<'_>, fillings: &Fillings) -> Option<LineCharge> {
         let mut contents = |bore: Option<Bore>, phase| {
-            let bore = bore?;
-            let filling = fillings.of(reading, phase)?;
-            Some(bore.filled(refrigerant?, filling, self.length, working))
+            let (bore, refrigerant) = (bore?, sheet.refrigerant?);
+            let filling = fillings.of(&mut sheet.reading, phase)?;
+            Some(bore.filled(refrigerant, filling, self.length, &mut sheet.working))
         };
         let liquid = contents(self.liquid, Phase::Liquid);
         let vapour = contents(self.vapour, Phase::Vapour);
@@ -160,27 +166,23 @@ impl Line {
                 liquid.mass_per_length + vapour
             })
         });
-        if physics_adder.is_some() {
-            notices.push(ChargeNotice::LiquidLineTakenFull);
-        }
         let beyond = self.length.zip(self.precharged);
         let beyond = beyond.map(|(length, precharged)| length - precharged);
         let extra_length = beyond.map(|beyond| largest(beyond, NO_LENGTH));
-        let times = |adder: Option<MassPerLength>| Some(adder? * extra_length?);
-        let (plate_extra, physics_extra) = (times(self.adder), times(physics_adder));
+        let times = |adder: Option<MassPerLength>, length| Some(adder? * length?);
+        let plate_extra = times(self.adder, extra_length);
+        let physics_extra = times(physics_adder, extra_length);
         let adder_difference = less(self.adder, physics_adder);
-        if let (Some(difference), Some(physics)) = (adder_difference, physics_adder)
-            && (difference / physics).abs() > APART
-        {
-            notices.push(ChargeNotice::PlateAndPhysicsApart);
+        if let Some(physics) = physics_adder {
+            sheet.notices.push(ChargeNotice::LiquidLineTakenFull);
+            if adder_difference.is_some_and(|difference| (difference / physics).abs() > APART) {
+                sheet.notices.push(ChargeNotice::PlateAndPhysicsApart);
+            }
         }
         Some(LineCharge {
             extra_length,
             short_by: beyond.map(|beyond| largest(NO_LENGTH - beyond, NO_LENGTH)),
             plate_adder: self.adder,
-            contents: physics_adder
-                .zip(self.length)
-                .map(|(adder, length)| adder * length),
             liquid,
             vapour,
             physics_adder,
@@ -188,66 +190,71 @@ impl Line {
             plate_extra,
             physics_extra,
             extra_difference: less(plate_extra, physics_extra),
+            contents: times(physics_adder, self.length),
         })
     }
 
     /// The line's part of the charge: the plate's words first, physics where it gives no adder.
-    pub fn part(
-        &self,
-        input: &ChargeInput,
-        reading: &mut Reading,
-        line: Option<&LineCharge>,
-        notices: &mut Vec<ChargeNotice>,
-        working: &mut Working,
-    ) -> Option<LinePart> {
-        let part = |basis, added, reduced| {
-            Some(LinePart {
-                basis,
-                added,
-                reduced,
-            })
-        };
+    pub fn part(&self, sheet: &mut Sheet<'_>, line: Option<&LineCharge>) -> Option<LinePart> {
         if !self.is_asked {
             return None;
         }
         if !self.is_entered {
-            notices.push(ChargeNotice::LineNotCounted);
-            return part(LineBasis::NotCounted, NO_MASS, NO_MASS);
+            return Some(LinePart::nothing(LineBasis::NotCounted));
         }
         let (length, precharged) = (self.length?, self.precharged?);
         if length > precharged {
             let physics = line.and_then(|line| line.physics_adder);
-            let Some((basis, adder)) = self.adder_of(physics) else {
-                if bare(input) {
-                    let example = MassPerLength::example();
-                    let field = Field::named("plate_adder");
-                    reading.problem(Problem::misfit(field, Misfit::Missing { example }));
-                }
-                return None;
-            };
-            if basis == LineBasis::Physics {
-                notices.push(ChargeNotice::LineByPhysics);
-                if self.vapour.is_none() {
-                    notices.push(ChargeNotice::VapourLineNotCounted);
-                }
-            }
-            let added = adder * (length - precharged);
-            working.push(extra_step(basis, adder, length, precharged, added));
-            return part(basis, added, NO_MASS);
+            return self.added(sheet, physics, length, precharged);
         }
         match self.reduction {
             Some(reduction) if length < precharged => {
                 let reduced = reduction * (precharged - length);
-                working.push(reduction_step(reduction, length, precharged, reduced));
-                part(LineBasis::Plate, NO_MASS, reduced)
+                let step = reduction_step(reduction, length, precharged, reduced);
+                sheet.working.push(step);
+                Some(LinePart {
+                    reduced,
+                    ..LinePart::nothing(LineBasis::Plate)
+                })
             }
             _ => {
                 if length < precharged {
-                    notices.push(ChargeNotice::NoReductionOnPlate);
+                    sheet.notices.push(ChargeNotice::NoReductionOnPlate);
                 }
-                part(LineBasis::Served, NO_MASS, NO_MASS)
+                Some(LinePart::nothing(LineBasis::Served))
             }
         }
+    }
+
+    fn added(
+        &self,
+        sheet: &mut Sheet<'_>,
+        physics: Option<MassPerLength>,
+        length: Length,
+        precharged: Length,
+    ) -> Option<LinePart> {
+        let Some((basis, adder)) = self.adder_of(physics) else {
+            if is_bare(sheet.input) {
+                let example = MassPerLength::example();
+                let field = Field::named("plate_adder");
+                let missing = Problem::misfit(field, Misfit::Missing { example });
+                sheet.reading.problem(missing);
+            }
+            return None;
+        };
+        if basis == LineBasis::Physics {
+            sheet.notices.push(ChargeNotice::LineByPhysics);
+            if self.vapour.is_none() {
+                sheet.notices.push(ChargeNotice::VapourLineNotCounted);
+            }
+        }
+        let added = adder * (length - precharged);
+        let step = extra_step(basis, adder, length, precharged, added);
+        sheet.working.push(step);
+        Some(LinePart {
+            added,
+            ..LinePart::nothing(basis)
+        })
     }
 
     fn adder_of(&self, physics: Option<MassPerLength>) -> Option<(LineBasis, MassPerLength)> {
@@ -257,40 +264,12 @@ impl Line {
 }
 
 /// Whether neither an adder nor a liquid line was entered, well or badly.
-fn bare(input: &ChargeInput) -> bool {
+fn is_bare(input: &ChargeInput) -> bool {
     !any(&[
         filled!(input.plate_adder),
         filled!(input.liquid_tube),
         filled!(input.liquid_bore),
     ])
-}
-
-/// Whether any of some fields is filled.
-pub(super) fn any(fields: &[(&'static str, bool)]) -> bool {
-    fields.iter().any(|(_, filled)| *filled)
-}
-
-/// A field, needed or not, within its limits.
-pub(super) fn limited<Q: Quantity>(
-    reading: &mut Reading,
-    name: &'static str,
-    entry: &Entry<Q>,
-    needed: bool,
-    limits: (Q, Q),
-) -> Option<Q> {
-    let field = Field::named(name);
-    let given = if needed {
-        reading.required(field.clone(), entry)
-    } else {
-        reading.optional(field.clone(), entry)
-    };
-    reading.within(field, given, limits);
-    given
-}
-
-/// The larger of two.
-pub(super) fn largest<Q: Quantity>(one: Q, other: Q) -> Q {
-    if one > other { one } else { other }
 }
 
 fn less<Q: Quantity>(one: Option<Q>, other: Option<Q>) -> Option<Q> {

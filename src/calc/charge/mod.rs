@@ -5,21 +5,22 @@ mod input;
 mod line;
 mod recovery;
 mod scale;
+mod sheet;
 mod total;
 mod warming;
 
 use serde::Serialize;
 
 use super::problem::{Field, Problems};
-use super::reading::{Reading, filled};
+use super::reading::filled;
 use super::working::Working;
 use crate::physics::saturation::Phase;
 use crate::quantity::{Length, Temperature, choice};
 use crate::tables::refrigerants::{Refrigerant, SafetyClass, Sourced};
 use filling::{Bore, Fillings, saturated};
-use line::{Line, any, limited};
+use line::Line;
 use scale::Scale;
-use warming::warming;
+use sheet::{Sheet, any, limited};
 
 pub use filling::{Contents, USUAL_DEW_TEMPERATURE, USUAL_LIQUID_TEMPERATURE, USUAL_SUPERHEAT};
 pub use input::{AccessoryInput, ChargeInput};
@@ -144,53 +145,24 @@ choice! {
 /// (2004), at second hand; UN Model Regulations, packing instruction P200 (3)(c); 49 CFR 173.304(b).
 /// Warming potentials: IPCC assessment reports 4, 5, 6.
 pub fn charge(input: &ChargeInput) -> Result<ChargeAnswer, Problems> {
-    let mut reading = Reading::default();
-    let mut working = Working::new();
-    let mut notices = Vec::new();
-    let refrigerant = refrigerant(input, &mut reading);
-    let fillings = Fillings::read(input, &mut reading, refrigerant);
-    let entered = Line::read(input, &mut reading);
-    let line = entered.charge(
-        &mut reading,
-        refrigerant,
-        &fillings,
-        &mut notices,
-        &mut working,
-    );
-    let part = entered.part(
-        input,
-        &mut reading,
-        line.as_ref(),
-        &mut notices,
-        &mut working,
-    );
-    let accessories = total::accessories(input, &mut reading, &fillings);
-    let charge = total::total(input, &mut reading, part, &accessories, &mut working);
-    let own_scale = Scale::read(input, &mut reading);
-    let scale = scale::scale(
-        input,
-        &mut reading,
-        own_scale,
-        charge.as_ref(),
-        &mut notices,
-        &mut working,
-    );
-    let recovery = recovery::recovery(
-        input,
-        &mut reading,
-        refrigerant,
-        own_scale,
-        &mut notices,
-        &mut working,
-    );
-    let hose = hose(input, &mut reading, refrigerant, &mut working);
-    reading.sound()?;
-    let warming = refrigerant
-        .zip(charge.as_ref())
-        .map(|(refrigerant, charge)| {
-            let mass = charge.total.unwrap_or(charge.to_add);
-            warming(refrigerant, mass, &mut working)
-        });
+    let mut sheet = Sheet::new(input);
+    let fillings = Fillings::read(&mut sheet);
+    let entered = Line::read(&mut sheet);
+    let line = entered.charge(&mut sheet, &fillings);
+    let part = entered.part(&mut sheet, line.as_ref());
+    let accessories = total::accessories(&mut sheet, &fillings);
+    let charge = total::total(&mut sheet, part, &accessories);
+    let own = Scale::read(&mut sheet);
+    let scale = scale::scale(&mut sheet, own, charge.as_ref());
+    let recovery = recovery::recovery(&mut sheet, own);
+    let hose = hose(&mut sheet);
+    sheet.reading.sound()?;
+    let refrigerant = sheet.refrigerant;
+    let warming = charge.as_ref().zip(refrigerant);
+    let warming = warming.map(|(charge, refrigerant)| {
+        let mass = charge.total.unwrap_or(charge.to_add);
+        warming::warming(refrigerant, mass, &mut sheet.working)
+    });
     let is_filled = recovery.is_some() || charge.as_ref().is_some_and(ChargeTotal::takes_out);
     Ok(ChargeAnswer {
         refrigerant,
@@ -202,45 +174,10 @@ pub fn charge(input: &ChargeInput) -> Result<ChargeAnswer, Problems> {
         warming,
         hose,
         charged_as_liquid: refrigerant.map(Refrigerant::charged_as_liquid),
-        notices,
+        notices: sheet.notices,
         cautions: cautions(refrigerant, is_filled),
-        working,
+        working: sheet.working,
     })
-}
-
-/// The refrigerant, which must be there for all that asks for a density, and where nothing else is.
-fn refrigerant(input: &ChargeInput, reading: &mut Reading) -> Option<Refrigerant> {
-    let field = Field::named("refrigerant");
-    let accessories = input.accessories.items();
-    let has_volumes = accessories.iter().any(|item| filled!(item.volume).1);
-    let dense = [
-        filled!(input.liquid_tube),
-        filled!(input.liquid_bore),
-        filled!(input.vapour_tube),
-        filled!(input.vapour_bore),
-        filled!(input.recovery_water_capacity),
-        filled!(input.recovery_volume),
-        filled!(input.recovery_tare),
-        filled!(input.recovery_gross),
-        filled!(input.hose_bore),
-        filled!(input.hose_length),
-    ];
-    let weighed = [
-        filled!(input.plate_charge),
-        filled!(input.precharged_length),
-        filled!(input.length),
-        filled!(input.plate_adder),
-        filled!(input.charge_to_add),
-        filled!(input.cylinder_start),
-        filled!(input.cylinder_now),
-        filled!(input.cylinder_tare),
-    ];
-    let is_bare = accessories.is_empty() && !any(&weighed);
-    if is_bare || has_volumes || any(&dense) {
-        reading.required(field, &input.refrigerant)
-    } else {
-        reading.optional(field, &input.refrigerant)
-    }
 }
 
 /// Temperature of a hose if none is entered.
@@ -249,12 +186,8 @@ const LONGEST_HOSE: Length = Length::metres(100.0);
 const WIDEST_HOSE: Length = Length::millimetres(100.0);
 
 /// What the hose holds.
-fn hose(
-    input: &ChargeInput,
-    reading: &mut Reading,
-    refrigerant: Option<Refrigerant>,
-    working: &mut Working,
-) -> Option<Contents> {
+fn hose(sheet: &mut Sheet<'_>) -> Option<Contents> {
+    let (input, reading) = (sheet.input, &mut sheet.reading);
     let is_asked = any(&[filled!(input.hose_bore), filled!(input.hose_length)]);
     let none = Length::metres(0.0);
     let bore = &input.hose_bore;
@@ -271,11 +204,11 @@ fn hose(
     let field = Field::named("hose_temperature");
     let temperature = reading.optional(field, &input.hose_temperature);
     let temperature = temperature.unwrap_or(USUAL_HOSE_TEMPERATURE);
-    let (bore, length, refrigerant) = (bore?, length?, refrigerant?);
+    let (bore, length, refrigerant) = (bore?, length?, sheet.refrigerant?);
     let phase = phase.unwrap_or(Phase::Liquid);
     let at = ("hose_temperature", temperature);
     let filling = saturated(reading, refrigerant, phase, at)?;
-    Some(Bore::measured(bore).filled(refrigerant, filling, Some(length), working))
+    Some(Bore::measured(bore).filled(refrigerant, filling, Some(length), &mut sheet.working))
 }
 
 fn cautions(refrigerant: Option<Refrigerant>, is_filled: bool) -> Vec<ChargeCaution> {

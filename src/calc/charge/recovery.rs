@@ -3,14 +3,14 @@
 use serde::Serialize;
 
 use super::super::problem::{Field, Misfit, Problem};
-use super::super::reading::{Reading, filled};
+use super::super::reading::filled;
 use super::super::saturation_point::from_equations;
 use super::super::verdict::{Judgement, judge_at_least};
 use super::super::working::{Step, Working};
+use super::ChargeNotice;
 use super::filling::{Filling, saturated};
-use super::line::{any, limited};
 use super::scale::Scale;
-use super::{ChargeInput, ChargeNotice};
+use super::sheet::{Sheet, any, limited};
 use crate::physics::saturation::Phase;
 use crate::quantity::factors::{CUBIC_METRE_PER_CUBIC_INCH, KILOGRAM_PER_POUND};
 use crate::quantity::{Density, Mass, Ratio, Temperature, Volume, choice};
@@ -102,12 +102,8 @@ struct Cylinder {
 }
 
 impl Cylinder {
-    fn read(
-        input: &ChargeInput,
-        reading: &mut Reading,
-        scale: Scale,
-        working: &mut Working,
-    ) -> Option<Self> {
+    fn read(sheet: &mut Sheet<'_>, scale: Scale) -> Option<Self> {
+        let (input, reading) = (sheet.input, &mut sheet.reading);
         let capacities = [
             filled!(input.recovery_water_capacity),
             filled!(input.recovery_volume),
@@ -137,7 +133,7 @@ impl Cylinder {
         }
         let of_water = water.map(|water| {
             let volume = water / WATER_AT_60_FAHRENHEIT;
-            working.push(
+            sheet.working.push(
                 Step::of("step-cylinder-volume", "{V} = {W} / {ρ}")
                     .with("W", "figure-water-capacity", water)
                     .with("ρ", "figure-water-density", WATER_AT_60_FAHRENHEIT)
@@ -155,33 +151,26 @@ impl Cylinder {
 }
 
 /// The limit of a recovery cylinder; nothing if none of it is entered.
-pub(super) fn recovery(
-    input: &ChargeInput,
-    reading: &mut Reading,
-    refrigerant: Option<Refrigerant>,
-    scale: Scale,
-    notices: &mut Vec<ChargeNotice>,
-    working: &mut Working,
-) -> Option<RecoveryFill> {
-    let temperature = reading.optional(
-        Field::named("recovery_temperature"),
-        &input.recovery_temperature,
-    );
+pub(super) fn recovery(sheet: &mut Sheet<'_>, scale: Scale) -> Option<RecoveryFill> {
+    let field = Field::named("recovery_temperature");
+    let temperature = &sheet.input.recovery_temperature;
+    let temperature = sheet.reading.optional(field, temperature);
     let temperature = temperature.unwrap_or(USUAL_FILL_TEMPERATURE);
-    let cylinder = Cylinder::read(input, reading, scale, working)?;
-    let refrigerant = refrigerant?;
-    let mut liquid = |field, at| saturated(reading, refrigerant, Phase::Liquid, (field, at));
+    let cylinder = Cylinder::read(sheet, scale)?;
+    let refrigerant = sheet.refrigerant?;
+    let mut liquid =
+        |field, at| saturated(&mut sheet.reading, refrigerant, Phase::Liquid, (field, at));
     let stated = liquid("recovery_temperature", temperature)?;
     // A refrigerant that is above its critical point there has no liquid to fill by.
     let hot = liquid("refrigerant", HOT)?;
     let warm = liquid("refrigerant", WARM)?;
     let in_transport = liquid("refrigerant", HOT_IN_TRANSPORT)?;
     let limits = Limits::of(&cylinder, stated, warm, hot);
-    limits.steps(refrigerant, &cylinder, working);
+    limits.steps(refrigerant, &cylinder, &mut sheet.working);
     let largest_contents = limits.largest();
     let largest_gross = cylinder.tare + largest_contents;
     if limits.by_water > largest_contents {
-        notices.push(ChargeNotice::WaterRuleOverfills);
+        sheet.notices.push(ChargeNotice::WaterRuleOverfills);
     }
     let contents = cylinder.gross.map(|gross| gross - cylinder.tare);
     let contents = contents.map(|mass| if mass > NO_MASS { mass } else { NO_MASS });
@@ -194,7 +183,9 @@ pub(super) fn recovery(
         .with("V", "figure-cylinder-volume", cylinder.volume)
         .with("ρ₅₅", "figure-liquid-density-hot", in_transport.density())
         .from(SourceId::TransportOfCylinders);
-    working.push(step.gives("x", "figure-part-full", part_full_when_hot));
+    sheet
+        .working
+        .push(step.gives("x", "figure-part-full", part_full_when_hot));
     Some(RecoveryFill {
         volume: cylinder.volume,
         temperature,

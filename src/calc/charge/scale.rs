@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use super::super::problem::{Field, Misfit, Problem};
 use super::super::reading::{Reading, filled};
-use super::super::working::{Step, Working};
-use super::line::{any, largest, limited};
+use super::super::working::Step;
+use super::ChargeNotice;
+use super::sheet::{Sheet, any, largest, limited};
 use super::total::ChargeTotal;
-use super::{ChargeInput, ChargeNotice};
 use crate::quantity::{Mass, choice};
 
 choice! {
@@ -78,13 +78,13 @@ pub(super) struct Scale {
 }
 
 impl Scale {
-    pub fn read(input: &ChargeInput, reading: &mut Reading) -> Self {
-        let step = &input.scale_resolution;
-        let limits = (NO_MASS, COARSEST_STEP);
-        let step = limited(reading, "scale_resolution", step, false, limits);
+    pub fn read(sheet: &mut Sheet<'_>) -> Self {
+        let input = sheet.input;
+        let mut mass =
+            |name, entry, most| limited(&mut sheet.reading, name, entry, false, (NO_MASS, most));
+        let step = mass("scale_resolution", &input.scale_resolution, COARSEST_STEP);
         let uncertainty = &input.scale_uncertainty;
-        let limits = (NO_MASS, WORST_UNCERTAINTY);
-        let uncertainty = limited(reading, "scale_uncertainty", uncertainty, false, limits);
+        let uncertainty = mass("scale_uncertainty", uncertainty, WORST_UNCERTAINTY);
         Self {
             step: step.unwrap_or(NO_MASS),
             uncertainty: uncertainty.unwrap_or(USUAL_SCALE_UNCERTAINTY),
@@ -119,7 +119,8 @@ struct Weights {
 }
 
 impl Weights {
-    fn read(input: &ChargeInput, reading: &mut Reading, scale: Scale) -> Option<Self> {
+    fn read(sheet: &mut Sheet<'_>, scale: Scale) -> Option<Self> {
+        let (input, reading) = (sheet.input, &mut sheet.reading);
         let others = [filled!(input.cylinder_now), filled!(input.cylinder_tare)];
         let mut weight =
             |name, entry, needed| limited(reading, name, entry, needed, (NO_MASS, HEAVIEST));
@@ -155,14 +156,11 @@ fn impossible(reading: &mut Reading, field: &'static str, with: &'static str) {
 
 /// Where to stop and how far it is.
 pub(super) fn scale(
-    input: &ChargeInput,
-    reading: &mut Reading,
+    sheet: &mut Sheet<'_>,
     scale: Scale,
     charge: Option<&ChargeTotal>,
-    notices: &mut Vec<ChargeNotice>,
-    working: &mut Working,
 ) -> Option<ScaleAnswer> {
-    let weights = Weights::read(input, reading, scale)?;
+    let weights = Weights::read(sheet, scale)?;
     let taken_out = charge.map(|charge| charge.to_take_out);
     let taken_out = taken_out.filter(|mass| *mass > NO_MASS);
     let (direction, sign) = match taken_out {
@@ -174,7 +172,7 @@ pub(super) fn scale(
     let start = weights.start;
     let moved = weights.now.map(|now| (start - now) * sign);
     if moved.is_some_and(|moved| moved < NO_MASS - uncertainty) {
-        impossible(reading, "cylinder_now", "cylinder_start");
+        impossible(&mut sheet.reading, "cylinder_now", "cylinder_start");
     }
     let charged_so_far = moved.map(|moved| largest(moved, NO_MASS));
     let in_cylinder = weights.tare.map(|tare| largest(start - tare, NO_MASS));
@@ -190,17 +188,17 @@ pub(super) fn scale(
         .zip(charged_so_far)
         .map(|(target, so_far)| target - so_far);
     if lacking > NO_MASS {
-        notices.push(ChargeNotice::CylinderLacksRefrigerant);
+        sheet.notices.push(ChargeNotice::CylinderLacksRefrigerant);
     }
     if target.is_some_and(|target| target > NO_MASS && target * COARSE < uncertainty) {
-        notices.push(ChargeNotice::ScaleTooCoarse);
+        sheet.notices.push(ChargeNotice::ScaleTooCoarse);
     }
     let formulas = match direction {
         ScaleDirection::OutOfCylinder => ("{w} = {w₀} − {m}", "{c} = {w₀} − {wₙ}"),
         ScaleDirection::IntoCylinder => ("{w} = {w₀} + {m}", "{c} = {wₙ} − {w₀}"),
     };
     if let Some((target, mark)) = target.zip(mark) {
-        working.push(
+        sheet.working.push(
             Step::of("step-stop-mark", formulas.0)
                 .with("w₀", "figure-cylinder-start", start)
                 .with("m", "figure-to-weigh", target)
@@ -208,7 +206,7 @@ pub(super) fn scale(
         );
     }
     if let Some((now, moved)) = weights.now.zip(charged_so_far) {
-        working.push(
+        sheet.working.push(
             Step::of("step-charged-so-far", formulas.1)
                 .with("w₀", "figure-cylinder-start", start)
                 .with("wₙ", "figure-cylinder-now", now)

@@ -4,10 +4,11 @@ use serde::Serialize;
 
 use super::super::problem::{Field, Misfit, Problem};
 use super::super::reading::{Reading, filled};
-use super::super::working::{Step, Working};
+use super::super::working::Step;
 use super::filling::Fillings;
-use super::line::{LineBasis, LinePart, largest, limited};
-use super::{AccessoryInput, ChargeInput};
+use super::line::{LineBasis, LinePart};
+use super::sheet::{Sheet, largest, limited};
+use super::{AccessoryInput, ChargeNotice};
 use crate::quantity::{Mass, choice};
 use crate::tables::SourceId;
 
@@ -68,16 +69,10 @@ const NO_MASS: Mass = Mass::kilograms(0.0);
 pub(super) const MOST_CHARGE: Mass = Mass::kilograms(10_000.0);
 
 /// What the accessories take, in the order in which they were entered.
-pub(super) fn accessories(
-    input: &ChargeInput,
-    reading: &mut Reading,
-    fillings: &Fillings,
-) -> Vec<AccessoryCharge> {
-    let field = Field::named("accessories");
-    let list = reading.list(field, &input.accessories, 0, |reading, item| {
-        accessory(reading, item, fillings)
-    });
-    list.unwrap_or_default()
+pub(super) fn accessories(sheet: &mut Sheet<'_>, fillings: &Fillings) -> Vec<AccessoryCharge> {
+    let (field, list) = (Field::named("accessories"), &sheet.input.accessories);
+    let read = |reading: &mut Reading, item: &AccessoryInput| accessory(reading, item, fillings);
+    sheet.reading.list(field, list, 0, read).unwrap_or_default()
 }
 
 fn accessory(
@@ -104,49 +99,29 @@ fn accessory(
 
 /// The whole charge, as far as it can be said.
 pub(super) fn total(
-    input: &ChargeInput,
-    reading: &mut Reading,
+    sheet: &mut Sheet<'_>,
     line: Option<LinePart>,
     accessories: &[AccessoryCharge],
-    working: &mut Working,
 ) -> Option<ChargeTotal> {
+    let (input, reading) = (sheet.input, &mut sheet.reading);
     let arrives = reading.optional(Field::named("arrives"), &input.arrives);
     let arrives = arrives.unwrap_or(Arrival::Charged);
-    let limits = (NO_MASS, MOST_CHARGE);
-    let entered = limited(
-        reading,
-        "charge_to_add",
-        &input.charge_to_add,
-        false,
-        limits,
-    );
-    let is_changed = line.is_some() || !accessories.is_empty();
-    let is_needed = arrives == Arrival::Empty && entered.is_none() && is_changed;
-    let factory = &input.plate_charge;
-    let factory = limited(reading, "plate_charge", factory, is_needed, limits);
-    if let Some(to_add) = entered {
-        let before = match arrives {
-            Arrival::Charged => factory,
-            Arrival::Empty => Some(NO_MASS),
-        };
-        return Some(ChargeTotal {
-            arrives,
-            basis: LineBasis::Entered,
-            factory,
-            line: NO_MASS,
-            reduction: NO_MASS,
-            accessories: NO_MASS,
-            total: before.map(|before| before + to_add),
-            to_add,
-            to_take_out: NO_MASS,
-        });
-    }
-    let nothing = LinePart {
-        basis: LineBasis::NotCounted,
-        added: NO_MASS,
-        reduced: NO_MASS,
+    let mut mass = |name, entry, needed| {
+        let limits = (NO_MASS, MOST_CHARGE);
+        limited(reading, name, entry, needed, limits)
     };
-    let line = line.or((!accessories.is_empty()).then_some(nothing))?;
+    let entered = mass("charge_to_add", &input.charge_to_add, false);
+    let line =
+        line.or((!accessories.is_empty()).then_some(LinePart::nothing(LineBasis::NotCounted)));
+    let is_needed = arrives == Arrival::Empty && line.is_some() && entered.is_none();
+    let factory = mass("plate_charge", &input.plate_charge, is_needed);
+    if let Some(to_add) = entered {
+        return Some(as_entered(arrives, factory, to_add));
+    }
+    let line = line?;
+    if line.basis == LineBasis::NotCounted {
+        sheet.notices.push(ChargeNotice::LineNotCounted);
+    }
     let added = accessories
         .iter()
         .fold(NO_MASS, |sum, accessory| sum + accessory.mass);
@@ -155,14 +130,15 @@ pub(super) fn total(
     if total.is_some_and(|total| total < NO_MASS) {
         let with = Field::named("plate_charge");
         let field = Field::named("plate_reduction");
-        reading.problem(Problem::misfit(field, Misfit::Impossible { with }));
+        let problem = Problem::misfit(field, Misfit::Impossible { with });
+        sheet.reading.problem(problem);
     }
     let to_add = match arrives {
         Arrival::Charged => change,
         Arrival::Empty => total?,
     };
     if let Some((factory, total)) = factory.zip(total) {
-        working.push(total_step(factory, line, added, total));
+        sheet.working.push(total_step(factory, line, added, total));
     }
     Some(ChargeTotal {
         arrives,
@@ -175,6 +151,25 @@ pub(super) fn total(
         to_add: largest(to_add, NO_MASS),
         to_take_out: largest(NO_MASS - to_add, NO_MASS),
     })
+}
+
+/// The charge where what goes in is known already.
+fn as_entered(arrives: Arrival, factory: Option<Mass>, to_add: Mass) -> ChargeTotal {
+    let before = match arrives {
+        Arrival::Charged => factory,
+        Arrival::Empty => Some(NO_MASS),
+    };
+    ChargeTotal {
+        arrives,
+        basis: LineBasis::Entered,
+        factory,
+        line: NO_MASS,
+        reduction: NO_MASS,
+        accessories: NO_MASS,
+        total: before.map(|before| before + to_add),
+        to_add,
+        to_take_out: NO_MASS,
+    }
 }
 
 fn total_step(factory: Mass, line: LinePart, accessories: Mass, total: Mass) -> Step {
