@@ -233,6 +233,14 @@ fn choices() -> Vec<&'static [&'static str]> {
         water::Surface::WORDS,
         refrigerants::OilFamily::WORDS,
         refrigerants::ViscosityBasis::WORDS,
+        coldwright::calc::charge::Arrival::WORDS,
+        coldwright::calc::charge::ChargeCaution::WORDS,
+        coldwright::calc::charge::ChargeNotice::WORDS,
+        coldwright::calc::charge::ChargingState::WORDS,
+        coldwright::calc::charge::FillRule::WORDS,
+        coldwright::calc::charge::LineBasis::WORDS,
+        coldwright::calc::charge::ScaleDirection::WORDS,
+        coldwright::physics::saturation::Phase::WORDS,
     ]
 }
 

@@ -2,6 +2,7 @@
 //! problems; and the registry through which page, link, terminal and tests reach them by name.
 
 mod ambient;
+pub mod charge;
 pub mod convert;
 mod count;
 pub mod flare;

@@ -74,6 +74,7 @@ calculations! {
     "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
     "line-set" super::line_set::line_set, super::line_set::LineSetInput => super::line_set::LineSetAnswer;
+    "charge" super::charge::charge, super::charge::ChargeInput => super::charge::ChargeAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

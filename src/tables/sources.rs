@@ -175,6 +175,14 @@ bibliography! {
         "Jacobs, Scheideman, Kazem and Macken, ASHRAE Transactions 82 (1976); flooding form of Wallis (1969)", "oil carried up a riser by refrigerant vapour";
     FrictionUncertainty "white-fluid-mechanics" Handbook FromMemory
         "White, Fluid Mechanics", "friction factors of the Moody chart hold within 15 %";
+    GuidelineK "ari-guideline-k" Standard SecondHand
+        "ARI Guideline K (2004), Containers for Recovered Non-flammable Fluorocarbon Refrigerants", "filling; 80 % of the water capacity, in the edition of 2004 times the specific gravity at 77 °F; through a trade journal";
+    UnModelRegulations "un-p200" PublicAgency Read
+        "UN Recommendations on the Transport of Dangerous Goods, Model Regulations (2011)", "packing instruction P200 (3)(c): low pressure liquefied gases";
+    TransportOfCylinders "49-cfr-173.304" PublicAgency SecondHand
+        "49 CFR 173.304, Filling of cylinders with liquefied compressed gases", "(b): not full of liquid up to 55 °C (131 °F)";
+    WaterPound "water-at-60-f" PublicAgency Read
+        "Washington Administrative Code 296-307-40029, Filling densities", "a pound of water is 27.737 in³ at 60 °F";
 }
 
 impl SourceId {
