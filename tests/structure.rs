@@ -241,6 +241,13 @@ fn choices() -> Vec<&'static [&'static str]> {
         coldwright::calc::charge::LineBasis::WORDS,
         coldwright::calc::charge::ScaleDirection::WORDS,
         coldwright::physics::saturation::Phase::WORDS,
+        refrigerants::SafetyClass::WORDS,
+        coldwright::calc::room_limit::RoomRule::WORDS,
+        coldwright::calc::room_limit::RoomNotice::WORDS,
+        coldwright::calc::room_limit::Mounting::WORDS,
+        coldwright::calc::room_limit::Governor::WORDS,
+        coldwright::calc::room_limit::ChargeStanding::WORDS,
+        coldwright::calc::insulation::CoefficientBasis::WORDS,
     ]
 }
 

@@ -9,6 +9,7 @@ pub mod pipe_flow;
 mod psychrometrics;
 mod root;
 pub mod saturation;
+pub mod tube_heat;
 pub mod vacuum_flow;
 pub mod vapour;
 pub mod water;

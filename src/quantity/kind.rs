@@ -8,6 +8,7 @@ use super::{
     Ratio, SpecificEnthalpy, SpecificHeatCapacity, Stress, System, Temperature,
     TemperatureDifference, Time, Torque, Unit, Vacuum, Velocity, Volume, VolumeFlow, normalised,
 };
+use super::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
 
 macro_rules! kinds {
     ($($name:ident $text:literal),* $(,)?) => {
@@ -70,6 +71,9 @@ kinds! {
     PressureDifference "pressure-difference",
     Stress "stress",
     Altitude "altitude",
+    ThermalConductivity "thermal-conductivity",
+    HeatTransferCoefficient "heat-transfer-coefficient",
+    HeatFlowPerLength "heat-flow-per-length",
 }
 
 impl QuantityKind {

@@ -11,6 +11,7 @@ mod extent;
 pub mod factors;
 mod flaw;
 mod flow;
+mod heat;
 mod kind;
 mod mass;
 mod number;
@@ -32,6 +33,7 @@ pub use entry::{Enter, Entry};
 pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;
 pub use flow::{DynamicViscosity, Time, Velocity, VolumeFlow};
+pub use heat::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
 pub use kind::QuantityKind;
 pub use mass::{Density, Mass, MassFlow, MassPerLength};
 pub use pressure::{

@@ -183,6 +183,16 @@ bibliography! {
         "49 CFR 173.304, Filling of cylinders with liquefied compressed gases", "(b): not full of liquid up to 55 °C (131 °F)";
     WaterPound "water-at-60-f" PublicAgency Read
         "Washington Administrative Code 296-307-40029, Filling densities", "a pound of water is 27.737 in³ at 60 °F";
+    RealDecreto552Rooms "real-decreto-552-2019-rooms" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-04; the same form in EN 378-1 and IEC 60335-2-40";
+    AstmC534 "astm-c534" Standard FromMemory
+        "ASTM C534, Preformed Flexible Elastomeric Cellular Thermal Insulation in Sheet and Tubular Form", "thermal conductivity at most 0.28 Btu·in/(h·ft²·°F) at 75 °F";
+    ChurchillChu1975 "churchill-chu-1975" ReferenceLibrary SecondHand
+        "Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1049", "natural convection from a horizontal cylinder, through the library ht";
+    ChurchillBernstein1977 "churchill-bernstein-1977" ReferenceLibrary SecondHand
+        "Churchill and Bernstein, J. Heat Transfer 99 (1977) 300", "forced convection to a cylinder in crossflow, through the library ht";
+    UsStandardAtmosphere "us-standard-atmosphere-1976" PublicAgency FromMemory
+        "U.S. Standard Atmosphere (1976), NOAA, NASA, USAF", "equations 51 and 53: viscosity and conductivity of air";
 }
 
 impl SourceId {
