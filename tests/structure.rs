@@ -232,6 +232,17 @@ fn choices() -> Vec<&'static [&'static str]> {
         water::Surface::WORDS,
         refrigerants::OilFamily::WORDS,
         refrigerants::ViscosityBasis::WORDS,
+        coldwright::calc::running::Deviation::WORDS,
+        coldwright::calc::running::ErrorSource::WORDS,
+        coldwright::calc::running::IndoorAirflow::WORDS,
+        coldwright::calc::running::MeteringDevice::WORDS,
+        coldwright::calc::running::NextCheck::WORDS,
+        coldwright::calc::running::RunningFigure::WORDS,
+        coldwright::calc::running::RunningMode::WORDS,
+        coldwright::calc::running::RunningNotice::WORDS,
+        coldwright::calc::running::TargetBasis::WORDS,
+        coldwright::calc::running::UsualCause::WORDS,
+        coldwright::calc::running::WhyOpen::WORDS,
     ]
 }
 

@@ -15,6 +15,7 @@ mod reading;
 mod refrigerant_facts;
 mod refusal;
 mod registry;
+pub mod running;
 pub mod saturation;
 mod saturation_point;
 pub mod torque;

@@ -169,6 +169,10 @@ bibliography! {
         "Handbooks of pipe flow, equivalent lengths of fittings in bores", "turbulent flow";
     PlateFigure "plate" CommonPractice Read
         "The equipment's own plate or instructions, as entered", "";
+    Title24 "title-24-2008-ra3.2" PublicAgency Read
+        "California Title 24 (2008), Residential Appendices, RA3.2, Refrigerant charge of split systems", "RA3.2.1 and RA3.2.2: accuracy of instruments, tolerances, validity, least airflow";
+    Ashrae37 "ashrae-37" Standard FromMemory
+        "ANSI/ASHRAE Standard 37, Methods of testing for rating unitary air conditioning and heat pump equipment", "indoor air enthalpy method; condensate left out";
 }
 
 impl SourceId {
