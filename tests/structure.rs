@@ -248,6 +248,17 @@ fn choices() -> Vec<&'static [&'static str]> {
         coldwright::calc::room_limit::Governor::WORDS,
         coldwright::calc::room_limit::ChargeStanding::WORDS,
         coldwright::calc::insulation::CoefficientBasis::WORDS,
+        coldwright::calc::running::Deviation::WORDS,
+        coldwright::calc::running::ErrorSource::WORDS,
+        coldwright::calc::running::IndoorAirflow::WORDS,
+        coldwright::calc::running::MeteringDevice::WORDS,
+        coldwright::calc::running::NextCheck::WORDS,
+        coldwright::calc::running::RunningFigure::WORDS,
+        coldwright::calc::running::RunningMode::WORDS,
+        coldwright::calc::running::RunningNotice::WORDS,
+        coldwright::calc::running::TargetBasis::WORDS,
+        coldwright::calc::running::UsualCause::WORDS,
+        coldwright::calc::running::WhyOpen::WORDS,
     ]
 }
 

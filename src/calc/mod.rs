@@ -19,6 +19,7 @@ mod refrigerant_facts;
 mod refusal;
 mod registry;
 pub mod room_limit;
+pub mod running;
 pub mod saturation;
 mod saturation_point;
 pub mod torque;

@@ -77,6 +77,7 @@ calculations! {
     "charge" super::charge::charge, super::charge::ChargeInput => super::charge::ChargeAnswer;
     "room-limit" super::room_limit::room_limit, super::room_limit::RoomLimitInput => super::room_limit::RoomLimitAnswer;
     "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
+    "running" super::running::running, super::running::RunningInput => super::running::RunningAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

@@ -193,6 +193,10 @@ bibliography! {
         "Churchill and Bernstein, J. Heat Transfer 99 (1977) 300", "forced convection to a cylinder in crossflow, through the library ht";
     UsStandardAtmosphere "us-standard-atmosphere-1976" PublicAgency FromMemory
         "U.S. Standard Atmosphere (1976), NOAA, NASA, USAF", "equations 51 and 53: viscosity and conductivity of air";
+    Title24 "title-24-2008-ra3.2" PublicAgency Read
+        "California Title 24 (2008), Residential Appendices, RA3.2, Refrigerant charge of split systems", "RA3.2.1 and RA3.2.2: accuracy of instruments, tolerances, validity, least airflow";
+    Ashrae37 "ashrae-37" Standard FromMemory
+        "ANSI/ASHRAE Standard 37, Methods of testing for rating unitary air conditioning and heat pump equipment", "indoor air enthalpy method; condensate left out";
 }
 
 impl SourceId {
