@@ -232,6 +232,12 @@ fn choices() -> Vec<&'static [&'static str]> {
         water::Surface::WORDS,
         refrigerants::OilFamily::WORDS,
         refrigerants::ViscosityBasis::WORDS,
+        coldwright::calc::pump_down::IceRisk::WORDS,
+        coldwright::calc::pump_down::LineChange::WORDS,
+        coldwright::calc::pump_down::LinePart::WORDS,
+        coldwright::calc::pump_down::Moisture::WORDS,
+        coldwright::calc::pump_down::PumpDownNotice::WORDS,
+        coldwright::calc::pump_down::ValveCore::WORDS,
     ]
 }
 

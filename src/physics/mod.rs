@@ -3,6 +3,7 @@
 pub mod atmosphere;
 mod beyond;
 mod chebyshev;
+pub mod evacuation;
 pub mod moist_air;
 pub mod nitrogen;
 pub mod pipe_flow;
@@ -10,6 +11,7 @@ mod psychrometrics;
 mod root;
 pub mod saturation;
 pub mod vacuum_flow;
+pub mod vacuum_line;
 pub mod vapour;
 pub mod water;
 
