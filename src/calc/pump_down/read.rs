@@ -20,7 +20,7 @@ pub const SPEEDS: (VolumeFlow, VolumeFlow) = (
 pub const VOLUMES: (Volume, Volume) = (Volume::cubic_metres(1e-6), Volume::cubic_metres(1e3));
 /// Temperatures that are answered for: -40 to 60 °C.
 pub const TEMPERATURES: (Temperature, Temperature) =
-    (Temperature::kelvins(233.15), Temperature::kelvins(333.15));
+    (Temperature::celsius(-40.0), Temperature::celsius(60.0));
 /// Depths of standing water that are answered for.
 pub const DEPTHS: (Length, Length) = (Length::metres(1e-5), Length::metres(0.1));
 /// Most hoses, tubes, targets or evacuations in a list.

@@ -12,7 +12,6 @@ import csv
 import json
 import math
 import random
-from functools import lru_cache
 from pathlib import Path
 
 from iapws._iapws import _Sublimation_Pressure
