@@ -22,51 +22,34 @@ const WORTH_NAMING: f64 = 1e-3;
 
 /// Every change that can be made and saves time to the goal, the best first.
 pub(super) fn changes(system: &System, goal: Goal) -> Vec<Change> {
-    let larger_bore = larger_bore(system);
-    let mut changes: Vec<Change> = LineChange::ALL
-        .iter()
-        .filter_map(|change| {
-            let changed = changed(system, *change, larger_bore)?;
-            let time = changed.time_to(goal.pressure)?;
-            let saved = goal.time - time;
-            let is_larger_hose = *change == LineChange::LargerHose;
-            let is_larger_pump = *change == LineChange::LargerPump;
-            (saved > goal.time * WORTH_NAMING).then_some(Change {
-                change: *change,
-                bore: larger_bore.filter(|_| is_larger_hose),
-                pump_speed: is_larger_pump.then_some(changed.speed),
-                time,
-                saved,
-            })
-        })
-        .collect();
-    changes.sort_by(|one, other| one.time.in_seconds().total_cmp(&other.time.in_seconds()));
+    let mut changes = Vec::with_capacity(LineChange::ALL.len());
+    for change in LineChange::ALL {
+        let weighed = weigh(system, *change, goal);
+        let Some(weighed) = weighed.filter(|weighed| weighed.saved > goal.time * WORTH_NAMING)
+        else {
+            continue;
+        };
+        let is_slower = |other: &Change| other.time > weighed.time;
+        let place = changes.iter().position(is_slower);
+        changes.insert(place.unwrap_or(changes.len()), weighed);
+    }
     changes
 }
 
-/// The next usual bore above that of the thinnest hose.
-fn larger_bore(system: &System) -> Option<Length> {
-    let bores = system.hoses.iter().map(|hose| hose.bore);
-    let thinnest = bores.reduce(|thin, bore| if bore < thin { bore } else { thin })?;
-    USUAL_BORES
-        .into_iter()
-        .find(|bore| *bore > thinnest * LARGER)
-}
-
-/// The system with the change, if it can be made.
-fn changed(system: &System, change: LineChange, larger_bore: Option<Length>) -> Option<System> {
+/// What a change saves, if it can be made.
+fn weigh(system: &System, change: LineChange, goal: Goal) -> Option<Change> {
     let mut changed = system.clone();
+    let (mut bore, mut pump_speed) = (None, None);
     match change {
+        LineChange::CoresOut if !system.has_cores() => return None,
         LineChange::CoresOut => {
-            if !system.has_cores() {
-                return None;
-            }
             for hose in &mut changed.hoses {
                 hose.core = ValveCore::Out;
             }
         }
         LineChange::LargerHose => {
-            let larger = larger_bore?;
+            let larger = larger_bore(system)?;
+            bore = Some(larger);
             for hose in &mut changed.hoses {
                 hose.bore = if hose.bore < larger {
                     larger
@@ -82,7 +65,26 @@ fn changed(system: &System, change: LineChange, larger_bore: Option<Length>) -> 
             }
         }
         LineChange::SecondHose => changed.hoses.first_mut()?.count += 1,
-        LineChange::LargerPump => changed.speed = changed.speed * FASTER,
+        LineChange::LargerPump => {
+            changed.speed = system.speed * FASTER;
+            pump_speed = Some(changed.speed);
+        }
     }
-    Some(changed)
+    let time = changed.time_to(goal.pressure)?;
+    Some(Change {
+        change,
+        bore,
+        pump_speed,
+        time,
+        saved: goal.time - time,
+    })
+}
+
+/// The next usual bore above that of the thinnest hose.
+fn larger_bore(system: &System) -> Option<Length> {
+    let bores = system.hoses.iter().map(|hose| hose.bore);
+    let thinnest = bores.reduce(|thin, bore| if bore < thin { bore } else { thin })?;
+    USUAL_BORES
+        .into_iter()
+        .find(|bore| *bore > thinnest * LARGER)
 }
