@@ -433,6 +433,19 @@ proptest! {
     }
 
     #[test]
+    fn the_curve_falls_to_the_goal(input in any_system()) {
+        let answer = pump_down(&input).unwrap();
+        let is_falling = answer.curve.is_sorted_by(|one, other| one.time <= other.time && one.pressure >= other.pressure);
+        prop_assert!(is_falling, "{:?}", answer.curve);
+        if let (Some(goal), Some(last)) = (answer.goal, answer.curve.last()) {
+            let reached = answer.milestones.iter().find(|milestone| milestone.pressure == goal).unwrap();
+            prop_assert!((last.pressure.in_pascals() / goal.in_pascals() - 1.0).abs() < 1e-9);
+            let time = reached.time.unwrap().in_seconds();
+            prop_assert!((last.time.in_seconds() / time - 1.0).abs() < 1e-4);
+        }
+    }
+
+    #[test]
     fn a_lower_target_takes_longer(input in any_system()) {
         let times = times(&input);
         for pair in times.windows(2) {

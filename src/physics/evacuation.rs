@@ -105,12 +105,45 @@ impl<'line> Evacuation<'line> {
         if target <= self.line.ultimate.in_pascals() {
             return None;
         }
-        let seconds = match self.water {
-            None => self.fall(self.start, target, 0.0),
-            Some(water) if target > water.dry => self.fall(self.start, target, water.vapour),
-            Some(water) => self.dry_after()?.in_seconds() + self.fall(water.dry, target, 0.0),
-        };
-        Some(Time::seconds(seconds))
+        self.after((self.start, 0.0), target).map(Time::seconds)
+    }
+
+    /// Pressures and their times from the start to `target`, for a curve: evenly spaced as logarithms, and
+    /// where water begins and ends to hold the pressure. They end where the pressure no longer falls.
+    pub fn course(&self, target: AbsolutePressure, steps: u16) -> Vec<(Time, AbsolutePressure)> {
+        let lowest = target.in_pascals();
+        let step = libm::log(lowest / self.start) / f64::from(steps);
+        let spaced =
+            (1..=steps).map(|place| (self.start * libm::exp(step * f64::from(place))).max(lowest));
+        let (knee, dry) = self.water.map_or((self.start, self.start), |water| {
+            (water.dry.max(water.vapour * NEAR_SATURATION), water.dry)
+        });
+        let held = self.water.map_or([None, None], |_| [Some(knee), Some(dry)]);
+        let falling = (spaced.clone().filter(|pressure| *pressure > knee))
+            .chain(held.into_iter().flatten())
+            .chain(spaced.filter(|pressure| *pressure < dry));
+        let mut latest = (self.start, 0.0);
+        let mut course = vec![(Time::seconds(0.0), AbsolutePressure::pascals(self.start))];
+        for pressure in falling.filter(|pressure| *pressure >= lowest) {
+            let Some(seconds) = self.after(latest, pressure) else {
+                break;
+            };
+            latest = (pressure, seconds);
+            course.push((Time::seconds(seconds), AbsolutePressure::pascals(pressure)));
+        }
+        course
+    }
+
+    /// Seconds from the start to the pressure `to`, knowing those to a higher one; `to` lies above the
+    /// ultimate pressure.
+    fn after(&self, (from, seconds): (f64, f64), to: f64) -> Option<f64> {
+        Some(match self.water {
+            Some(water) if to > water.dry => seconds + self.fall(from, to, water.vapour),
+            Some(water) if from > water.dry => {
+                self.dry_after()?.in_seconds() + self.fall(water.dry, to, 0.0)
+            }
+            _ => seconds + self.fall(from, to, 0.0),
+        })
     }
 
     /// Time until no water stands in the volume; nothing if the pump does not get it out.
@@ -165,6 +198,8 @@ impl<'line> Evacuation<'line> {
     }
 }
 
+/// Pressure over saturation pressure at which a gauge can be said to have come to a stand.
+const NEAR_SATURATION: f64 = 1.01;
 /// Where, relative to its distance from the ultimate pressure, the pressure stands at saturation.
 const STEADY: f64 = 1e-6;
 

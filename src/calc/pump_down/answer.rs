@@ -24,6 +24,8 @@ pub struct PumpDownAnswer {
     pub limit_pressure: AbsolutePressure,
     /// Time to each target, in the order of the targets.
     pub milestones: Vec<Milestone>,
+    /// The course of the pressure from the start to the goal, for a drawing; empty without a goal.
+    pub curve: Vec<CurvePoint>,
     /// About how much longer each of these takes because gas near the pressure of the air does not flow
     /// smoothly but turbulent, or choked in a narrow core: a rough estimate, not in the times. Absent without hoses.
     pub early_turbulence: Option<Time>,
@@ -55,6 +57,16 @@ pub struct Milestone {
     pub pressure: AbsolutePressure,
     /// Time from the start, 0 if it is no lower than the start; absent if it is never reached.
     pub time: Option<Time>,
+}
+
+/// A point of the pressure's course.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+pub struct CurvePoint {
+    /// Time from the start.
+    pub time: Time,
+    /// Pressure in the system.
+    pub pressure: AbsolutePressure,
 }
 
 /// How the water goes.

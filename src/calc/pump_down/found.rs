@@ -1,8 +1,8 @@
 //! What a system's evacuation comes to.
 
 use super::answer::{
-    Boiling, HeldBack, IceRisk, LinePart, Milestone, PartShare, PlannedEvacuation, PumpDownAnswer,
-    PumpDownNotice, WaterRemoval,
+    Boiling, CurvePoint, HeldBack, IceRisk, LinePart, Milestone, PartShare, PlannedEvacuation,
+    PumpDownAnswer, PumpDownNotice, WaterRemoval,
 };
 use super::changes::changes;
 use super::input::{PumpDownInput, ValveCore};
@@ -16,6 +16,8 @@ use crate::quantity::{AbsolutePressure, Length, Mass, Power, Ratio, Time};
 
 /// Depth of drops that stand for water of which no depth was entered. Common practice, no source.
 const DROPS: Length = Length::millimetres(3.0);
+/// Steps of the curve to draw.
+const CURVE_STEPS: u16 = 24;
 /// Bores that a tube must be long for its conductance to be that of a long tube.
 const LEAST_BORES: f64 = 10.0;
 
@@ -65,6 +67,7 @@ impl Found<'_> {
                 evacuations: &evacuations,
             }),
             early_turbulence: goal.and_then(|goal| self.early_turbulence(goal)),
+            curve: goal.map_or_else(Vec::new, |goal| self.curve(goal)),
             milestones,
             water,
             held_back,
@@ -74,6 +77,12 @@ impl Found<'_> {
             evacuations_time: whole_time(&evacuations),
             evacuations,
         }
+    }
+
+    fn curve(&self, goal: Goal) -> Vec<CurvePoint> {
+        let course = self.evacuation.course(goal.pressure, CURVE_STEPS);
+        let point = |(time, pressure)| CurvePoint { time, pressure };
+        course.into_iter().map(point).collect()
     }
 
     /// By how much turbulent flow would delay a dry system's way to the goal.

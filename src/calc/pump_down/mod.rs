@@ -10,7 +10,7 @@ mod steps;
 mod system;
 
 pub use answer::{
-    Boiling, Change, HeldBack, IceRisk, LineChange, LinePart, Milestone, PartShare,
+    Boiling, Change, CurvePoint, HeldBack, IceRisk, LineChange, LinePart, Milestone, PartShare,
     PlannedEvacuation, PumpDownAnswer, PumpDownNotice, WaterRemoval,
 };
 pub use input::{
