@@ -259,6 +259,12 @@ fn choices() -> Vec<&'static [&'static str]> {
         coldwright::calc::running::TargetBasis::WORDS,
         coldwright::calc::running::UsualCause::WORDS,
         coldwright::calc::running::WhyOpen::WORDS,
+        coldwright::calc::pump_down::IceRisk::WORDS,
+        coldwright::calc::pump_down::LineChange::WORDS,
+        coldwright::calc::pump_down::LinePart::WORDS,
+        coldwright::calc::pump_down::Moisture::WORDS,
+        coldwright::calc::pump_down::PumpDownNotice::WORDS,
+        coldwright::calc::pump_down::ValveCore::WORDS,
     ]
 }
 

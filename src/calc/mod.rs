@@ -14,6 +14,7 @@ mod nested;
 pub mod nitrogen_hold;
 pub mod pipe_friction;
 mod problem;
+pub mod pump_down;
 mod reading;
 mod refrigerant_facts;
 mod refusal;

@@ -78,6 +78,7 @@ calculations! {
     "room-limit" super::room_limit::room_limit, super::room_limit::RoomLimitInput => super::room_limit::RoomLimitAnswer;
     "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
     "running" super::running::running, super::running::RunningInput => super::running::RunningAnswer;
+    "pump-down" super::pump_down::pump_down, super::pump_down::PumpDownInput => super::pump_down::PumpDownAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

@@ -197,6 +197,22 @@ bibliography! {
         "California Title 24 (2008), Residential Appendices, RA3.2, Refrigerant charge of split systems", "RA3.2.1 and RA3.2.2: accuracy of instruments, tolerances, validity, least airflow";
     Ashrae37 "ashrae-37" Standard FromMemory
         "ANSI/ASHRAE Standard 37, Methods of testing for rating unitary air conditioning and heat pump equipment", "indoor air enthalpy method; condensate left out";
+    VacuumConductance "vacuum-conductance" Handbook SecondHand
+        "Handbooks of vacuum technique, conductance of long round tubes for air at 20 °C", "viscous 135·d⁴·p/l, molecular 12.1·d³/l in cm, mbar, L/s; as given by an engineering reference site";
+    Knudsen1909 "knudsen-1909" ReferenceLibrary FromMemory
+        "Knudsen, Ann. Phys. 28 (1909) 75", "between viscous and molecular flow";
+    EvacuationTime "evacuation-time" Handbook Read
+        "engineeringtoolbox.com, Vacuum: evacuation time", "t = V/S·ln(p₀/p₁), of which this is the integral";
+    VacuumPurging "vacuum-purging" Handbook SecondHand
+        "Crowl and Louvar, Chemical Process Safety: inerting by vacuum purging", "y = y₀·(p_low/p_high)ⁿ, as given by teaching texts";
+    ValveCoreResistance "valve-core-resistance" CommonPractice NoSource
+        "A valve core, pressed open, resists as a tube of 2 mm bore and 10 mm length", "an estimate; enter another where one is known";
+    DampSystem "damp-system" CommonPractice NoSource
+        "A damp system holds a teaspoon of water, 5 g", "an estimate; enter the mass where it is known";
+    EvacuationPractice "evacuation-practice" CommonPractice NoSource
+        "Evacuation as the trade does it", "milestones, usual ultimate pressure, triple evacuation";
+    WaterConductivity "water-conductivity" Handbook FromMemory
+        "Thermal conductivity of water, 0.6 W/(m·K)", "";
 }
 
 impl SourceId {
