@@ -8,6 +8,7 @@ use super::{
     Ratio, SpecificEnthalpy, SpecificHeatCapacity, Stress, System, Temperature,
     TemperatureDifference, Time, Torque, Unit, Vacuum, Velocity, Volume, VolumeFlow, normalised,
 };
+use super::{LeakRate, PressureRate, YearlyLoss};
 
 macro_rules! kinds {
     ($($name:ident $text:literal),* $(,)?) => {
@@ -70,6 +71,9 @@ kinds! {
     PressureDifference "pressure-difference",
     Stress "stress",
     Altitude "altitude",
+    PressureRate "pressure-rate",
+    LeakRate "leak-rate",
+    YearlyLoss "yearly-loss",
 }
 
 impl QuantityKind {

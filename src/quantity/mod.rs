@@ -12,6 +12,7 @@ pub mod factors;
 mod flaw;
 mod flow;
 mod kind;
+mod leak;
 mod mass;
 mod number;
 mod pressure;
@@ -33,6 +34,7 @@ pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;
 pub use flow::{DynamicViscosity, Time, Velocity, VolumeFlow};
 pub use kind::QuantityKind;
+pub use leak::{LeakRate, PressureRate, YearlyLoss};
 pub use mass::{Density, Mass, MassFlow, MassPerLength};
 pub use pressure::{
     AbsolutePressure, GaugePressure, PressureDifference, STANDARD_ATMOSPHERE, Stress, Vacuum,

@@ -195,6 +195,9 @@ pub fn example(kind: QuantityKind) -> &'static str {
         QuantityKind::SpecificHeatCapacity => "4.19 kJ/(kg·K)",
         QuantityKind::DynamicViscosity => "0.16 mPa·s",
         QuantityKind::Angle => "45°",
+        QuantityKind::PressureRate => "0.5 psi/h",
+        QuantityKind::LeakRate => "0.01 mbar·L/s",
+        QuantityKind::YearlyLoss => "50 g/year",
         QuantityKind::Time => "30 min",
         QuantityKind::Ratio => "4 %",
     }
