@@ -59,6 +59,7 @@ calculations! {
     "water-saturation" water_saturation::water_saturation, water_saturation::WaterSaturationInput => water_saturation::WaterSaturationAnswer;
     "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
+    "vacuum-hold" super::vacuum_hold::vacuum_hold, super::vacuum_hold::VacuumHoldInput => super::vacuum_hold::VacuumHoldAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

@@ -169,6 +169,14 @@ bibliography! {
         "Handbooks of pipe flow, equivalent lengths of fittings in bores", "turbulent flow";
     PlateFigure "plate" CommonPractice Read
         "The equipment's own plate or instructions, as entered", "";
+    Ufgs15182 "ufgs-15182" PublicAgency Read
+        "Unified Facilities Guide Specification 15182, Refrigerant Piping", "3.3.3";
+    RealDecreto552Evacuation "real-decreto-552-2019-evacuation" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-09, 1.6.3";
+    Jeffreys1939 "jeffreys-1939" Handbook FromMemory
+        "Jeffreys, Theory of Probability (1939)", "weighing of laws by the probability of the readings";
+    VacuumTechnology "vacuum-technology" Handbook FromMemory
+        "Jousten, Handbook of Vacuum Technology", "pressure rise method";
 }
 
 impl SourceId {
