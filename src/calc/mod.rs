@@ -25,6 +25,7 @@ pub mod saturation;
 mod saturation_point;
 pub mod torque;
 pub mod tube;
+pub mod vacuum_hold;
 pub mod vapour;
 mod verdict;
 pub mod water_saturation;

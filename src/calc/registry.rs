@@ -79,6 +79,7 @@ calculations! {
     "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
     "running" super::running::running, super::running::RunningInput => super::running::RunningAnswer;
     "pump-down" super::pump_down::pump_down, super::pump_down::PumpDownInput => super::pump_down::PumpDownAnswer;
+    "vacuum-hold" super::vacuum_hold::vacuum_hold, super::vacuum_hold::VacuumHoldInput => super::vacuum_hold::VacuumHoldAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

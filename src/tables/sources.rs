@@ -213,6 +213,14 @@ bibliography! {
         "Evacuation as the trade does it", "milestones, usual ultimate pressure, triple evacuation";
     WaterConductivity "water-conductivity" Handbook FromMemory
         "Thermal conductivity of water, 0.6 W/(m·K)", "";
+    Ufgs15182 "ufgs-15182" PublicAgency Read
+        "Unified Facilities Guide Specification 15182, Refrigerant Piping", "3.3.3";
+    RealDecreto552Evacuation "real-decreto-552-2019-evacuation" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-09, 1.6.3";
+    Jeffreys1939 "jeffreys-1939" Handbook FromMemory
+        "Jeffreys, Theory of Probability (1939)", "weighing of laws by the probability of the readings";
+    VacuumTechnology "vacuum-technology" Handbook FromMemory
+        "Jousten, Handbook of Vacuum Technology", "pressure rise method";
 }
 
 impl SourceId {

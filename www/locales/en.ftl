@@ -269,6 +269,9 @@ quantity-temperature-difference = temperature difference
 quantity-pressure-difference = pressure difference
 quantity-stress = stress
 quantity-altitude = altitude
+quantity-pressure-rate = pressure over time
+quantity-leak-rate = leak rate
+quantity-yearly-loss = yearly loss
 
 ## Settings.
 
