@@ -97,7 +97,15 @@ pub fn judge_at_least<Q: Quantity, Difference: Quantity>(
     }
 }
 
-/// Judges `figure` against a limit that it must not exceed.
+/// Judges `figure` against a limit that it must not rise above.
+///
+/// ```
+/// use coldwright::calc::Verdict;
+/// use coldwright::calc::judge_at_most;
+/// use coldwright::quantity::Length;
+/// let run = judge_at_most(Length::metres(12.0), Length::metres(0.0), Length::metres(15.0));
+/// assert_eq!((run.verdict, run.margin), (Verdict::InBand, Length::metres(3.0)));
+/// ```
 pub fn judge_at_most<Q: Quantity, Difference: Quantity>(
     figure: Q,
     uncertainty: Difference,

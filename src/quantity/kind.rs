@@ -9,6 +9,7 @@ use super::{
     TemperatureDifference, Time, Torque, Unit, Vacuum, Velocity, Volume, VolumeFlow, normalised,
 };
 use super::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
+use super::{LeakRate, PressureRate, YearlyLoss};
 
 macro_rules! kinds {
     ($($name:ident $text:literal),* $(,)?) => {
@@ -74,6 +75,9 @@ kinds! {
     ThermalConductivity "thermal-conductivity",
     HeatTransferCoefficient "heat-transfer-coefficient",
     HeatFlowPerLength "heat-flow-per-length",
+    PressureRate "pressure-rate",
+    LeakRate "leak-rate",
+    YearlyLoss "yearly-loss",
 }
 
 impl QuantityKind {

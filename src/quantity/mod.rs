@@ -13,6 +13,7 @@ mod flaw;
 mod flow;
 mod heat;
 mod kind;
+mod leak;
 mod mass;
 mod number;
 mod pressure;
@@ -35,6 +36,7 @@ pub use flaw::Flaw;
 pub use flow::{DynamicViscosity, Time, Velocity, VolumeFlow};
 pub use heat::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
 pub use kind::QuantityKind;
+pub use leak::{LeakRate, PressureRate, YearlyLoss};
 pub use mass::{Density, Mass, MassFlow, MassPerLength};
 pub use pressure::{
     AbsolutePressure, GaugePressure, PressureDifference, STANDARD_ATMOSPHERE, Stress, Vacuum,

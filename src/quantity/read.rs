@@ -198,6 +198,9 @@ pub fn example(kind: QuantityKind) -> &'static str {
         QuantityKind::ThermalConductivity => "0.036 W/(m·K)",
         QuantityKind::HeatTransferCoefficient => "9 W/(m²·K)",
         QuantityKind::HeatFlowPerLength => "8 W/m",
+        QuantityKind::PressureRate => "0.5 psi/h",
+        QuantityKind::LeakRate => "0.01 mbar·L/s",
+        QuantityKind::YearlyLoss => "50 g/year",
         QuantityKind::Time => "30 min",
         QuantityKind::Ratio => "4 %",
     }
