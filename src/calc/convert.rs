@@ -139,6 +139,18 @@ choice! {
         Stress = "stress",
         /// Height above sea level.
         Altitude = "altitude",
+        /// Heat that a material lets through.
+        ThermalConductivity = "thermal-conductivity",
+        /// Heat that a surface takes up.
+        HeatTransferCoefficient = "heat-transfer-coefficient",
+        /// Heat that a length of line takes up.
+        HeatFlowPerLength = "heat-flow-per-length",
+        /// Pressure per time.
+        PressureRate = "pressure-rate",
+        /// Gas that leaks, as pressure times volume per time.
+        LeakRate = "leak-rate",
+        /// Mass that leaks in a year.
+        YearlyLoss = "yearly-loss",
     }
 }
 

@@ -42,7 +42,5 @@ pub use refrigerant_facts::{RefrigerantFacts, WarmingPotentials};
 pub use registry::{Entry as CatalogueEntry, catalogue};
 pub use registry::{NAMES, answer};
 pub use saturation_point::SaturationPoint;
-pub use verdict::judge_at_most;
-pub use verdict::{Judgement, Verdict, judge, judge_at_least};
 pub use verdict::{Judgement, Verdict, judge, judge_at_least, judge_at_most};
 pub use working::{Figure, Step, Unfinished, Working};
