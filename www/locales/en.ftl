@@ -829,6 +829,63 @@ figure-supply-enthalpy = enthalpy of the supply air
 figure-total-capacity = total heat
 ## Pump-down
 
+title-pump-down = Pump-down
+card-pump-down = How long the pump takes to each vacuum, what holds it back, what to change
+intro-pump-down = Pump, hoses and system give the time to each vacuum. Water holds it up.
+pump-down-empty = Enter the speed of the pump and the volume, or the tubes, that it empties.
+pump-down-to = to { $pressure }
+pump-down-never = never
+pump-down-none-reached = None of these pressures is reached: the pump stops at { $limit }.
+pump-down-turbulence = and about { $time } more, since air does not flow smoothly at first
+pump-down-water-stands = { $mass } of water: the gauge stands near { $pressure } until it is gone, after { $time } as a film at { $temperature }.
+pump-down-water-stays = { $mass } of water at { $temperature }: its vapour, { $pressure }, is thinner than what the pump reaches. It stays.
+pump-down-drops = In drops 3 mm deep it takes { $time } and gets as cold as { $temperature }.
+pump-down-ice-forms = Below 0.01 °C and 4588 micron water is ice. It goes slowly, and the gauge may fall as if all were dry. Warm the tubes, or break with dry nitrogen and begin again.
+pump-down-ice-possible = Drops 3 mm deep freeze under this pump. Ice goes slowly, and the gauge may fall as if all were dry. Warm the tubes, or throttle the pump until the water is gone.
+pump-down-course = The course of the pressure
+pump-down-curve = as reckoned
+pump-down-curve-alternative = The pressure falls over time to { $pressure }.
+pump-down-milestone = pressure to reach
+pump-down-held-back = What holds the pump back at { $pressure }
+pump-down-numbered = { $part } { $number }
+pump-down-speed-left = At the system { $part } of the pump’s speed is left. At the pump the pressure is { $pressure }.
+pump-down-under-ppm = less than 1 ppm
+pump-down-changes = What would save most on the way to { $pressure }
+pump-down-saves = saves { $saved }: then { $time } in all
+pump-down-less = { $time } less
+pump-down-sized = { $name }, { $size }
+pump-down-triple = { $count ->
+    [one] One evacuation
+    [3] Triple evacuation, nitrogen between
+   *[other] { $count } evacuations, nitrogen between
+}
+pump-down-evacuation = { $number }. to { $pressure }
+pump-down-left = leaves { $part } of the first air, then nitrogen to { $pressure } absolute
+pump-down-left-last = leaves { $part } of the first air
+pump-down-together = pumping in all
+pump-down-hoses = Hoses, side by side
+pump-down-hoses-hint = Each from the system to the pump. Bore: inside, 5 mm with 1/4 in fittings, 9 mm with 3/8 in ones.
+pump-down-add-hose = One more hose
+pump-down-volume = Volume, all of it
+pump-down-tubes = Or the tubes that are emptied
+pump-down-add-tube = One more tube
+pump-down-finer = Other pressures, nitrogen breaks, valve core
+pump-down-targets = Pressures to reach
+pump-down-breaks = Evacuations with nitrogen between
+pump-down-caution-compressor = Power to the unit off and locked. Its compressor must never run or be under voltage in a vacuum, and never serve as the pump.
+pump-down-caution-empty = Only when the refrigerant has been recovered and the system holds no pressure. With a flammable one: no spark nearby, a pump meant for it.
+pump-down-caution-mist = The pump blows out oil mist: let it out into moving air. Cloudy oil holds water: change it.
+pump-down-caution-nitrogen = Break the vacuum with dry nitrogen alone, through a regulator and a relief valve.
+hint-ultimatePressure = empty: 50 micron
+hint-coilVolume = added to the tubes
+hint-water = damp and empty: 5 g
+hint-waterDepth = empty: a film as warm as the tubes
+hint-ambientTemperature = empty: 20 °C
+hint-sharePressure = empty: the lowest that is reached
+hint-startingPressure = empty: the air’s
+hint-coreBore = empty: 2 mm, an estimate
+hint-coreLength = empty: 10 mm
+
 field-pumpSpeed = Pump speed
 field-ultimatePressure = Ultimate pressure of the pump
 field-hoses = Hoses
@@ -851,8 +908,8 @@ field-breakPressure = Break with nitrogen to
 field-coreBore = Bore that stands for a core
 field-coreLength = Length of that bore
 
-choice-in = Core in
-choice-out = Core out
+choice-in = in
+choice-out = out
 choice-dry = Dry
 choice-damp = Damp
 choice-no-ice = No ice
@@ -871,6 +928,7 @@ choice-hose-short-for-its-bore = A hose is shorter than ten bores: it resists mo
 choice-core-resistance-assumed = A valve core is taken to resist as a bore of 2 mm, 10 mm long, unless another is entered. That is an estimate without a source.
 choice-target-below-ultimate = The pump never gets below its ultimate pressure. Fresh oil may lower it.
 choice-water-stays = This pump does not get the water out: its vapour is thinner than the pump’s ultimate pressure. Warm the system.
+choice-vapour-taken-as-air = Water vapour is taken to flow through the hoses like air. It flows up to twice as easily: the water can be gone in down to half of the time.
 choice-water-left-at-break = Water is left when the nitrogen comes in. Nitrogen thins gas, not water or ice: what is left is more than stands here.
 choice-laminar-flow-assumed = Reckoned for smooth flow of air at 20 °C. Near the pressure of the air it is not smooth; what that adds stands beside the times.
 choice-tight-system-assumed = Leaks, gas out of oil and the resistance of the lines themselves are left out: it takes longer, not shorter.

@@ -671,6 +671,7 @@ export type PumpDownNotice =
   | "core-resistance-assumed"
   | "target-below-ultimate"
   | "water-stays"
+  | "vapour-taken-as-air"
   | "water-left-at-break"
   | "laminar-flow-assumed"
   | "tight-system-assumed";
@@ -1395,6 +1396,7 @@ export interface HeldBack {
    */
   parts: PartShare[];
   pressure: AbsolutePressure;
+  speedPart: Ratio;
 }
 /**
  * One part's share of the resistance.

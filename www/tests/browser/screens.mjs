@@ -23,5 +23,15 @@ export const screens = [
   { name: "water-mistaken", place: "#/water?absolutePressure=0.1 micron" },
   { name: "pipe-friction", place: "#/pipe-friction" },
   { name: "pipe-friction-mistaken", place: "#/pipe-friction?bore=wide&length=15 m&elbows90=-1", at: '[data-problem-of="bore"]' },
+  {
+    name: "pump-down",
+    place: "#/pump-down?pumpSpeed=140 L/min&bore1=9 mm&length1=1.5 m&core1=in&volume=5 L&water=6 g&ambientTemperature=4 °C",
+  },
+  {
+    name: "pump-down-held-back",
+    place: "#/pump-down?pumpSpeed=140 L/min&bore1=9 mm&length1=90 cm&core1=out&bore2=5 mm&length2=1.5 m&core2=in&volume=5 L",
+    at: ".best-change",
+  },
+  { name: "pump-down-mistaken", place: "#/pump-down?pumpSpeed=strong&bore1=5&length1=0&volume=5 L&tube1=5/8&tubeLength1=3 m&altitude=high", at: '[data-problem-of="pumpSpeed"]' },
   { name: "settings", place: "#/settings" },
 ];
