@@ -4,32 +4,56 @@
 import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
 
-type FluidCards = typeof import("./views/fluid-cards");
+type Views<Name extends string> = Readonly<Record<Name, FunctionComponent>>;
 
-let fetched: FluidCards | undefined;
-let fetching: Promise<void> | undefined;
+/** Views that come in one file; `load` imports it. */
+class FetchedViews<Name extends string> {
+  private views: Views<Name> | undefined;
+  private fetching: Promise<void> | undefined;
 
-/** Fetches them; without a signal in the first visit, the next call tries again. */
-export function fetchFluidCards(then: () => void = () => {}): void {
-  fetching ??= import("./views/fluid-cards").then(
-    (cards) => {
-      fetched = cards;
-    },
-    () => {
-      fetching = undefined;
-    },
-  );
-  void fetching.then(then);
+  constructor(private readonly load: () => Promise<Views<Name>>) {}
+
+  /** Fetches them; without a signal in the first visit, the next call tries again. */
+  fetch(then: () => void = () => {}): void {
+    this.fetching ??= this.load().then(
+      (views) => {
+        this.views = views;
+      },
+      () => {
+        this.fetching = undefined;
+      },
+    );
+    void this.fetching.then(then);
+  }
+
+  /** The view of this name, as soon as it is here. */
+  view(name: Name): FunctionComponent {
+    return () => {
+      const [, setFetched] = useState(this.views !== undefined);
+      useEffect(() => {
+        if (this.views === undefined) this.fetch(() => setFetched(true));
+      }, []);
+      const View: FunctionComponent | undefined = this.views?.[name];
+      return View === undefined ? <main /> : <View />;
+    };
+  }
 }
 
-/** The card of this name, as soon as it is here. */
-export function fluidCard(name: keyof FluidCards): FunctionComponent {
-  return () => {
-    const [, setFetched] = useState(fetched !== undefined);
-    useEffect(() => {
-      if (fetched === undefined) fetchFluidCards(() => setFetched(true));
-    }, []);
-    const View = fetched?.[name];
-    return View === undefined ? <main /> : <View />;
-  };
+const fluidCards = new FetchedViews<keyof typeof import("./views/fluid-cards")>(() => import("./views/fluid-cards"));
+const jobCards = new FetchedViews<keyof typeof import("./views/job-cards")>(() => import("./views/job-cards"));
+
+/** Fetches all of them. */
+export function fetchCards(): void {
+  fluidCards.fetch();
+  jobCards.fetch();
+}
+
+/** A card about fluids. */
+export function fluidCard(name: keyof typeof import("./views/fluid-cards")): FunctionComponent {
+  return fluidCards.view(name);
+}
+
+/** A card of the job's calculations. */
+export function jobCard(name: keyof typeof import("./views/job-cards")): FunctionComponent {
+  return jobCards.view(name);
 }

@@ -4,11 +4,12 @@ import { render } from "preact";
 import { listenToAddress, place } from "./address";
 import { startCore } from "./core";
 import { showCrash } from "./crash";
-import { fetchFluidCards } from "./fetched";
+import { fetchCards } from "./fetched";
 import { message } from "./locale";
 import { keepOffline } from "./offline";
 import { routeOf } from "./routes";
 import { applyToDocument, listenToSettings } from "./settings";
+import { applyStyle } from "./style";
 import style from "./styles/page.css";
 import { Frame } from "./views/frame";
 
@@ -60,22 +61,15 @@ function arrive(): void {
   heading.focus({ preventScroll: true });
 }
 
-/** The style sheet comes with the script: a file of its own would be one more to wait for. */
-function applyStyle(): void {
-  const sheet = new CSSStyleSheet();
-  sheet.replaceSync(style);
-  document.adoptedStyleSheets = [sheet];
-}
-
 async function start(): Promise<void> {
   const core = startCore();
-  applyStyle();
+  applyStyle(style);
   applyToDocument();
   await core;
   listenToAddress(drawSoon);
   listenToSettings(drawSoon);
   draw();
-  fetchFluidCards();
+  fetchCards();
   await keepOffline(drawSoon);
 }
 

@@ -1,7 +1,7 @@
 // Which view opens at which address.
 
 import type { FunctionComponent } from "preact";
-import { fluidCard } from "./fetched";
+import { cards } from "./card-list";
 import { Bench } from "./views/bench";
 import { Cards } from "./views/cards";
 import { Convert } from "./views/convert";
@@ -22,9 +22,7 @@ const routes: Readonly<Record<string, Route>> = {
   tubes: { title: "title-tubes", View: Tubes },
   convert: { title: "title-convert", View: Convert },
   cards: { title: "title-cards", View: Cards },
-  saturation: { title: "title-saturation", View: fluidCard("Saturation") },
-  "moist-air": { title: "title-moist-air", View: fluidCard("MoistAir") },
-  water: { title: "title-water", View: fluidCard("Water") },
+  ...Object.fromEntries(cards.map(({ path, View }) => [path, { title: `title-${path}`, View }])),
   settings: { title: "title-settings", View: SettingsView },
 };
 

@@ -18,6 +18,11 @@ export function otherUnitOf(quantity: QuantityKind): string {
   return usualUnit(quantity, !metric);
 }
 
+/** What lengths of line and room are measured in, where diameters are in mm or in. */
+export function runUnit(): "m" | "ft" {
+  return settings().system === "metric" ? "m" : "ft";
+}
+
 function usualUnit(quantity: QuantityKind, metric: boolean): string {
   const known = units(quantity);
   return (known.find((unit) => unit.metric === metric) ?? known[0])?.symbol ?? "";

@@ -1,5 +1,7 @@
 // The cards about fluids, a file of their own in the built page: see fetched.tsx.
 
+import "../fetched-style";
+
 export { MoistAir } from "./moist-air";
 export { Saturation } from "./saturation";
 export { Water } from "./water";

@@ -21,5 +21,7 @@ export const screens = [
   { name: "moist-air-mistaken", place: "#/moist-air?dryBulb=24 °C&wetBulb=30 °C&relativeHumidity=damp" },
   { name: "water", place: "#/water?absolutePressure=500 micron" },
   { name: "water-mistaken", place: "#/water?absolutePressure=0.1 micron" },
+  { name: "pipe-friction", place: "#/pipe-friction" },
+  { name: "pipe-friction-mistaken", place: "#/pipe-friction?bore=wide&length=15 m&elbows90=-1", at: '[data-problem-of="bore"]' },
   { name: "settings", place: "#/settings" },
 ];

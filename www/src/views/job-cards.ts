@@ -1,0 +1,5 @@
+// The cards of the job's calculations, a file of their own in the built page: see fetched.tsx.
+
+import "../fetched-style";
+
+export { PipeFriction } from "./pipe-friction";
