@@ -228,6 +228,7 @@ fn choices() -> Vec<&'static [&'static str]> {
         torque_table::TorqueFamily::WORDS,
         tube::TubeSeries::WORDS,
         vapour::VapourState::WORDS,
+        coldwright::calc::line_set::HigherUnit::WORDS,
         pipe_flow::Regime::WORDS,
         water::Surface::WORDS,
         refrigerants::OilFamily::WORDS,

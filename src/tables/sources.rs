@@ -169,6 +169,12 @@ bibliography! {
         "Handbooks of pipe flow, equivalent lengths of fittings in bores", "turbulent flow";
     PlateFigure "plate" CommonPractice Read
         "The equipment's own plate or instructions, as entered", "";
+    GasVelocities "ashrae-refrigeration-2010-1" Handbook Read
+        "ASHRAE Handbook, Refrigeration (2010), chapter 1, Halocarbon Refrigeration Systems", "table 1, recommended gas line velocities";
+    OilRiser "jacobs-1976" ReferenceLibrary FromMemory
+        "Jacobs, Scheideman, Kazem and Macken, ASHRAE Transactions 82 (1976); flooding form of Wallis (1969)", "oil carried up a riser by refrigerant vapour";
+    FrictionUncertainty "white-fluid-mechanics" Handbook FromMemory
+        "White, Fluid Mechanics", "friction factors of the Moody chart hold within 15 %";
     GuidelineK "ari-guideline-k" Standard SecondHand
         "ARI Guideline K (2004), Containers for Recovered Non-flammable Fluorocarbon Refrigerants", "filling; 80 % of the water capacity, in the edition of 2004 times the specific gravity at 77 °F; through a trade journal";
     UnModelRegulations "un-p200" PublicAgency Read

@@ -564,6 +564,100 @@ water-liquid-pressure = water boils at
 water-supercooled = Water not yet frozen
 water-note = If a reading holds with the pump shut off, and all of the tube is warmer than the temperature here, neither water nor ice is left in it. Oil and refrigerant that boil off raise a reading too.
 
+## Line set.
+
+field-cooling = Cooling
+field-heating = Heating
+field-liquidLine = Liquid line
+field-suctionLine = Gas line
+field-lift = Lift between the units
+field-higherUnit = Higher unit
+field-leastCapacity = Least capacity, of the full one
+field-oilDensity = Density of the oil
+field-longestLength = Longest line, by the plate
+field-longestLift = Largest lift, by the plate
+field-prechargedLength = Length the factory charge is for
+field-tubeTemperature = Temperature of the tubes
+field-capacity = Capacity
+field-evaporatingTemperature = Evaporating temperature (dew)
+field-condensingTemperature = Condensing temperature (bubble)
+field-subcooling = Subcooling
+field-dischargeSuperheat = Superheat of the discharge gas
+field-tubeSeries = Series
+field-ports = Ports joined into the line
+
+choice-indoor = Indoor
+choice-outdoor = Outdoor
+
+step-equivalent-length = Length with fittings
+step-port-areas = The line’s area over that of the ports
+step-mass-flow = Mass flow
+step-velocity = Velocity
+step-saturation-drop = The drop as kelvins of saturation temperature
+step-static-head = Pressure that the climb takes from the liquid
+step-flash-margin = Subcooling left at the expansion device
+step-oil-return = Least velocity that carries oil up
+step-capacity-ratio = Capacity with the drop over that without
+
+figure-length = length
+figure-fitting-bores = fittings, in bores
+figure-port-areas = area of the ports’ bores
+figure-area-ratio = the line’s area over that of the ports
+figure-capacity = capacity
+figure-mass-flow = mass flow
+figure-saturation-drop = shift of the saturation temperature
+figure-climb = climb of the liquid
+figure-static-head = pressure lost by the climb
+figure-liquid-temperature = temperature of the liquid
+figure-subcooling-left = subcooling left
+figure-oil-density = density of the oil
+figure-least-velocity = least velocity
+figure-inlet-density = density at the compressor
+figure-outlet-density = density at the evaporator
+figure-capacity-ratio = capacity with the drop over that without
+## What the cards of the job share.
+
+cards-group-plan = Plan
+cards-group-prove = Prove it tight
+cards-group-dry = Dry it
+cards-group-charge = Charge
+cards-group-run = Run check
+cards-group-look-up = Look up
+choose = choose
+truth-true = yes
+truth-false = no
+example-show = Show me an example
+example-shown = An example: change what you like.
+bring-back = Back to what stood here
+rows-add = One more row
+rows-row = row { $row }
+rows-remove = Take row { $row } out
+rows-removed = Row { $row } is out.
+rows-put-back = Put it back
+rows-full = { $most } rows are the most that a link can carry.
+rows-more = This link has more than { $most } rows. The rows after these are not read.
+rows-paste = Paste many rows
+rows-paste-hint = One row a line: { $names }. Semicolons, tabs or blanks between them.
+rows-paste-take = Take these rows
+rows-paste-take-out = Take them out again
+rows-paste-taken = { $count ->
+    [0] No row was taken.
+    [1] One row was taken.
+   *[other] { $count } rows were taken.
+}
+rows-paste-no-figure = Line { $line } has no figure: “{ $text }”
+rows-paste-too-many-columns = Line { $line } has more columns than there are fields: “{ $text }”. Put semicolons between them.
+rows-paste-no-room = Line { $line } found no room, { $most } rows are the most: “{ $text }”
+
+## Friction in a tube
+
+title-pipe-friction = Friction in a tube
+card-pipe-friction = What pressure a flow costs in a tube with its fittings
+intro-pipe-friction = One phase, liquid or vapour, at one density: how much pressure the way costs.
+pipe-friction-empty = Enter bore, density, viscosity and one of the flows; with a length, the drop follows.
+pipe-friction-regime = Flow
+pipe-friction-fittings = Fittings count as tube of
+hint-roughness = empty: drawn tube, 1.5 µm
 ## Charge
 
 field-plateCharge = Factory charge on the plate
