@@ -661,7 +661,6 @@ hint-roughness = empty: drawn tube, 1.5 µm
 ## Charge
 
 field-plateCharge = Factory charge on the plate
-field-prechargedLength = Line that it serves
 field-plateAdder = The plate’s adder for more line
 field-plateReduction = The plate’s reduction for less line
 field-arrives = The equipment arrives
@@ -768,46 +767,3 @@ figure-part-full = part of the volume
 figure-charge = charge
 figure-warming-potential = warming potential, 100 years
 figure-carbon-dioxide = carbon dioxide
-## What the cards of the job share.
-
-cards-group-plan = Plan
-cards-group-prove = Prove it tight
-cards-group-dry = Dry it
-cards-group-charge = Charge
-cards-group-run = Run check
-cards-group-look-up = Look up
-choose = choose
-truth-true = yes
-truth-false = no
-example-show = Show me an example
-example-shown = An example: change what you like.
-bring-back = Back to what stood here
-rows-add = One more row
-rows-row = row { $row }
-rows-remove = Take row { $row } out
-rows-removed = Row { $row } is out.
-rows-put-back = Put it back
-rows-full = { $most } rows are the most that a link can carry.
-rows-more = This link has more than { $most } rows. The rows after these are not read.
-rows-paste = Paste many rows
-rows-paste-hint = One row a line: { $names }. Semicolons, tabs or blanks between them.
-rows-paste-take = Take these rows
-rows-paste-take-out = Take them out again
-rows-paste-taken = { $count ->
-    [0] No row was taken.
-    [1] One row was taken.
-   *[other] { $count } rows were taken.
-}
-rows-paste-no-figure = Line { $line } has no figure: “{ $text }”
-rows-paste-too-many-columns = Line { $line } has more columns than there are fields: “{ $text }”. Put semicolons between them.
-rows-paste-no-room = Line { $line } found no room, { $most } rows are the most: “{ $text }”
-
-## Friction in a tube
-
-title-pipe-friction = Friction in a tube
-card-pipe-friction = What pressure a flow costs in a tube with its fittings
-intro-pipe-friction = One phase, liquid or vapour, at one density: how much pressure the way costs.
-pipe-friction-empty = Enter bore, density, viscosity and one of the flows; with a length, the drop follows.
-pipe-friction-regime = Flow
-pipe-friction-fittings = Fittings count as tube of
-hint-roughness = empty: drawn tube, 1.5 µm
