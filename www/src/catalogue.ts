@@ -1,6 +1,299 @@
 // Written by `./build.sh types` from the core's catalogue: do not edit.
 
 /**
+ * mass in kg
+ */
+export type Mass = number & {readonly quantity?: "mass"};
+/**
+ * What can hurt where refrigerant is handled.
+ */
+export type ChargeCaution =
+  | "refrigerant-burns"
+  | "refrigerant-toxic"
+  | "refrigerant-freezes"
+  | "refrigerant-never-vented"
+  | "charge-liquid-only"
+  | "cylinder-never-above-eighty";
+/**
+ * How equipment arrives.
+ */
+export type Arrival = "charged" | "empty";
+/**
+ * Where the line's part of the charge comes from.
+ */
+export type LineBasis =
+  "line-by-plate" | "line-from-physics" | "line-served-by-factory-charge" | "line-left-out" | "charge-entered";
+/**
+ * Points at an entry of the bibliography.
+ */
+export type SourceId =
+  | "common-practice"
+  | "nist-sp-811"
+  | "icao-doc-7488"
+  | "astm-b280"
+  | "astm-b280-tolerance"
+  | "en-12735-1"
+  | "copper-tube-handbook-3c"
+  | "copper-tube-handbook-rating"
+  | "copper-density"
+  | "jis-b-8607"
+  | "en-378-2"
+  | "sae-j513"
+  | "real-decreto-552-2019"
+  | "army-tm-1-1500-204-23-9"
+  | "navedtra-14315"
+  | "iso-6789"
+  | "ashrae-34"
+  | "imc-1103.1"
+  | "real-decreto-552-2019-refrigerants"
+  | "en-378-1"
+  | "pure-substance"
+  | "ipcc-ar4-ar5-ar6"
+  | "ipcc-recalled"
+  | "coolprop-8.0.0"
+  | "coolprop-composition"
+  | "equation-of-state"
+  | "mixture-model"
+  | "kamei-1995"
+  | "tillner-roth-yokozeki-1997"
+  | "tillner-roth-baehr-1994"
+  | "lemmon-2009"
+  | "lemmon-2003"
+  | "buecker-wagner-2006"
+  | "gao-2023"
+  | "span-wagner-1996"
+  | "lemmon-akasaka-2022"
+  | "thol-lemmon-2016"
+  | "bell-2022-2023-2025"
+  | "lemmon-jacobsen-2004"
+  | "span-2000"
+  | "iapws-r7-97"
+  | "iapws-r14-08"
+  | "hyland-wexler-1983"
+  | "ashrae-fundamentals-2017"
+  | "colebrook-1939"
+  | "moody-1944"
+  | "fitting-equivalent-lengths"
+  | "plate"
+  | "ashrae-refrigeration-2010-1"
+  | "jacobs-1976"
+  | "white-fluid-mechanics"
+  | "ari-guideline-k"
+  | "un-p200"
+  | "49-cfr-173.304"
+  | "water-at-60-f";
+/**
+ * length in m
+ */
+export type Length = number & {readonly quantity?: "length"};
+/**
+ * density in kg/m³
+ */
+export type Density = number & {readonly quantity?: "density"};
+/**
+ * mass-per-length in kg/m
+ */
+export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
+/**
+ * Which of the two saturated phases: liquid lies on the bubble line, vapour on the dew line.
+ */
+export type Phase = "liquid" | "vapour";
+/**
+ * temperature in K
+ */
+export type Temperature = number & {readonly quantity?: "temperature"};
+/**
+ * What figures of a charge rest on, and what stands out.
+ */
+export type ChargeNotice =
+  | "line-not-counted"
+  | "line-by-physics"
+  | "vapour-line-not-counted"
+  | "liquid-line-taken-full"
+  | "plate-and-physics-apart"
+  | "no-reduction-on-plate"
+  | "cylinder-lacks-refrigerant"
+  | "scale-too-coarse"
+  | "water-rule-overfills";
+/**
+ * A way to read how full a cylinder may be.
+ */
+export type FillRule = "eighty-percent-of-volume" | "never-full-when-hot" | "eighty-percent-of-water";
+/**
+ * ratio in 1
+ */
+export type Ratio = number & {readonly quantity?: "ratio"};
+/**
+ * How a measured figure stands to its limits.
+ */
+export type Verdict = "in-band" | "out-of-band" | "cannot-tell";
+/**
+ * volume in m³
+ */
+export type Volume = number & {readonly quantity?: "volume"};
+/**
+ * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
+ */
+export type Refrigerant =
+  | "R-22"
+  | "R-32"
+  | "R-134a"
+  | "R-290"
+  | "R-404A"
+  | "R-407C"
+  | "R-410A"
+  | "R-448A"
+  | "R-449A"
+  | "R-452B"
+  | "R-454B"
+  | "R-507A"
+  | "R-513A"
+  | "R-600a"
+  | "R-717"
+  | "R-744"
+  | "R-1234yf"
+  | "R-1234ze(E)";
+/**
+ * Which way refrigerant goes on the scale.
+ */
+export type ScaleDirection = "out-of-cylinder" | "into-cylinder";
+/**
+ * How far charging is.
+ */
+export type ChargingState = "scale-go-on" | "scale-stop" | "scale-too-much";
+/**
+ * Which quantity a number is of.
+ */
+export type QuantityKind =
+  | "gauge-pressure"
+  | "absolute-pressure"
+  | "vacuum"
+  | "torque"
+  | "length"
+  | "temperature"
+  | "mass"
+  | "power"
+  | "volume-flow"
+  | "area"
+  | "volume"
+  | "mass-per-length"
+  | "density"
+  | "mass-flow"
+  | "force"
+  | "energy"
+  | "velocity"
+  | "specific-enthalpy"
+  | "specific-heat-capacity"
+  | "dynamic-viscosity"
+  | "time"
+  | "angle"
+  | "ratio"
+  | "temperature-difference"
+  | "pressure-difference"
+  | "stress"
+  | "altitude";
+/**
+ * mass as a number in kg, or as text with a unit such as "2 lb 6 oz"; {text, assume} gives the unit of a bare number
+ */
+export type MassEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+export type TextEntry = string | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type PhaseEntry = ("liquid" | "vapour") | "" | null;
+/**
+ * volume as a number in m³, or as text with a unit such as "1.8 L"; {text, assume} gives the unit of a bare number
+ */
+export type VolumeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type ArrivalEntry = ("charged" | "empty") | "" | null;
+/**
+ * length as a number in m, or as text with a unit such as "5/8 in"; {text, assume} gives the unit of a bare number
+ */
+export type LengthEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * mass-per-length as a number in kg/m, or as text with a unit such as "30 g/m"; {text, assume} gives the unit of a bare number
+ */
+export type MassPerLengthEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RefrigerantEntry =
+  | (
+      | "R-22"
+      | "R-32"
+      | "R-134a"
+      | "R-290"
+      | "R-404A"
+      | "R-407C"
+      | "R-410A"
+      | "R-448A"
+      | "R-449A"
+      | "R-452B"
+      | "R-454B"
+      | "R-507A"
+      | "R-513A"
+      | "R-600a"
+      | "R-717"
+      | "R-744"
+      | "R-1234yf"
+      | "R-1234ze(E)"
+    )
+  | ""
+  | null;
+/**
+ * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * How the pressure of the air is known.
  */
 export type AmbientBasis = "barometer" | "altitude" | "assumed-sea-level";
@@ -119,37 +412,6 @@ export type Flaw =
        */
       example: string;
     };
-/**
- * Which quantity a number is of.
- */
-export type QuantityKind =
-  | "gauge-pressure"
-  | "absolute-pressure"
-  | "vacuum"
-  | "torque"
-  | "length"
-  | "temperature"
-  | "mass"
-  | "power"
-  | "volume-flow"
-  | "area"
-  | "volume"
-  | "mass-per-length"
-  | "density"
-  | "mass-flow"
-  | "force"
-  | "energy"
-  | "velocity"
-  | "specific-enthalpy"
-  | "specific-heat-capacity"
-  | "dynamic-viscosity"
-  | "time"
-  | "angle"
-  | "ratio"
-  | "temperature-difference"
-  | "pressure-difference"
-  | "stress"
-  | "altitude";
 /**
  * Why something that can be read does not serve.
  */
@@ -317,69 +579,9 @@ export type Misfit =
     };
 export type Field = string;
 /**
- * length in m
- */
-export type Length = number & {readonly quantity?: "length"};
-/**
  * gauge-pressure in Pa gauge
  */
 export type GaugePressure = number & {readonly quantity?: "gauge-pressure"};
-/**
- * temperature in K
- */
-export type Temperature = number & {readonly quantity?: "temperature"};
-/**
- * Points at an entry of the bibliography.
- */
-export type SourceId =
-  | "common-practice"
-  | "nist-sp-811"
-  | "icao-doc-7488"
-  | "astm-b280"
-  | "astm-b280-tolerance"
-  | "en-12735-1"
-  | "copper-tube-handbook-3c"
-  | "copper-tube-handbook-rating"
-  | "copper-density"
-  | "jis-b-8607"
-  | "en-378-2"
-  | "sae-j513"
-  | "real-decreto-552-2019"
-  | "army-tm-1-1500-204-23-9"
-  | "navedtra-14315"
-  | "iso-6789"
-  | "ashrae-34"
-  | "imc-1103.1"
-  | "real-decreto-552-2019-refrigerants"
-  | "en-378-1"
-  | "pure-substance"
-  | "ipcc-ar4-ar5-ar6"
-  | "ipcc-recalled"
-  | "coolprop-8.0.0"
-  | "coolprop-composition"
-  | "equation-of-state"
-  | "mixture-model"
-  | "kamei-1995"
-  | "tillner-roth-yokozeki-1997"
-  | "tillner-roth-baehr-1994"
-  | "lemmon-2009"
-  | "lemmon-2003"
-  | "buecker-wagner-2006"
-  | "gao-2023"
-  | "span-wagner-1996"
-  | "lemmon-akasaka-2022"
-  | "thol-lemmon-2016"
-  | "bell-2022-2023-2025"
-  | "lemmon-jacobsen-2004"
-  | "span-2000"
-  | "iapws-r7-97"
-  | "iapws-r14-08"
-  | "hyland-wexler-1983"
-  | "ashrae-fundamentals-2017"
-  | "colebrook-1939"
-  | "moody-1944"
-  | "fitting-equivalent-lengths"
-  | "plate";
 /**
  * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
  */
@@ -438,33 +640,6 @@ export type ConvertQuantityEntry =
   | ""
   | null;
 /**
- * one of the words, or an empty text for none
- */
-export type RefrigerantEntry =
-  | (
-      | "R-22"
-      | "R-32"
-      | "R-134a"
-      | "R-290"
-      | "R-404A"
-      | "R-407C"
-      | "R-410A"
-      | "R-448A"
-      | "R-449A"
-      | "R-452B"
-      | "R-454B"
-      | "R-507A"
-      | "R-513A"
-      | "R-600a"
-      | "R-717"
-      | "R-744"
-      | "R-1234yf"
-      | "R-1234ze(E)"
-    )
-  | ""
-  | null;
-export type TextEntry = string | null;
-/**
  * Kind of flaring tool.
  */
 export type FlaringTool = "eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar";
@@ -481,17 +656,72 @@ export type FlareClass = "class-1" | "class-2";
  */
 export type ConeAdvice = "keep" | "measure-again" | "more-above-bar" | "less-above-bar";
 /**
- * How a measured figure stands to its limits.
- */
-export type Verdict = "in-band" | "out-of-band" | "cannot-tell";
-/**
  * What else has to be known about a flare.
  */
 export type FlareNotice = "no-cone-in-series" | "largest-flared-tube";
 /**
- * length as a number in m, or as text with a unit such as "5/8 in"; {text, assume} gives the unit of a bare number
+ * one of the words, or an empty text for none
  */
-export type LengthEntry =
+export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
+/**
+ * power in W
+ */
+export type Power = number & {readonly quantity?: "power"};
+/**
+ * temperature-difference in K
+ */
+export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
+/**
+ * specific-enthalpy in J/kg
+ */
+export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+/**
+ * pressure-difference in Pa
+ */
+export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
+/**
+ * velocity in m/s
+ */
+export type Velocity = number & {readonly quantity?: "velocity"};
+/**
+ * How the fluid flows.
+ */
+export type Regime = "laminar" | "transition" | "turbulent";
+/**
+ * dynamic-viscosity in Pa·s
+ */
+export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
+/**
+ * mass-flow in kg/s
+ */
+export type MassFlow = number & {readonly quantity?: "mass-flow"};
+/**
+ * area in m²
+ */
+export type Area = number & {readonly quantity?: "area"};
+/**
+ * stress in Pa
+ */
+export type Stress = number & {readonly quantity?: "stress"};
+/**
+ * power as a number in W, or as text with a unit such as "7.1 kW"; {text, assume} gives the unit of a bare number
+ */
+export type PowerEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
+ */
+export type GaugePressureEntry =
   | number
   | string
   | {
@@ -502,27 +732,30 @@ export type LengthEntry =
 /**
  * one of the words, or an empty text for none
  */
-export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
+export type HigherUnitEntry = ("indoor" | "outdoor") | "" | null;
+/**
+ * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
+ */
+export type RatioEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * a whole number
+ */
+export type CountEntry = number | string | null;
 /**
  * one of the words, or an empty text for none
  */
-export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
+export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
 /**
- * density in kg/m³
+ * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
  */
-export type Density = number & {readonly quantity?: "density"};
-/**
- * specific-enthalpy in J/kg
- */
-export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
-/**
- * ratio in 1
- */
-export type Ratio = number & {readonly quantity?: "ratio"};
-/**
- * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
- */
-export type TemperatureEntry =
+export type DensityEntry =
   | number
   | string
   | {
@@ -542,62 +775,9 @@ export type SpecificEnthalpyEntry =
     }
   | null;
 /**
- * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
- */
-export type RatioEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * pressure-difference in Pa
- */
-export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
-/**
- * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
- */
-export type GaugePressureEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * mass-flow in kg/s
- */
-export type MassFlow = number & {readonly quantity?: "mass-flow"};
-/**
- * How the fluid flows.
- */
-export type Regime = "laminar" | "transition" | "turbulent";
-/**
- * velocity in m/s
- */
-export type Velocity = number & {readonly quantity?: "velocity"};
-/**
  * volume-flow in m³/s
  */
 export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
-/**
- * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
- */
-export type DensityEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * a whole number
- */
-export type CountEntry = number | string | null;
 /**
  * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
  */
@@ -656,54 +836,13 @@ export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkyle
  */
 export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
 /**
- * temperature-difference in K
- */
-export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
-/**
  * specific-heat-capacity in J/(kg·K)
  */
 export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-capacity"};
 /**
- * dynamic-viscosity in Pa·s
- */
-export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
-/**
- * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
- */
-export type Refrigerant =
-  | "R-22"
-  | "R-32"
-  | "R-134a"
-  | "R-290"
-  | "R-404A"
-  | "R-407C"
-  | "R-410A"
-  | "R-448A"
-  | "R-449A"
-  | "R-452B"
-  | "R-454B"
-  | "R-507A"
-  | "R-513A"
-  | "R-600a"
-  | "R-717"
-  | "R-744"
-  | "R-1234yf"
-  | "R-1234ze(E)";
-/**
  * Where viscosities come from.
  */
 export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
-/**
- * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
- */
-export type TemperatureDifferenceEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
 /**
  * torque in N·m
  */
@@ -751,33 +890,9 @@ export type TorqueBandEntry =
     }
   | null;
 /**
- * area in m²
- */
-export type Area = number & {readonly quantity?: "area"};
-/**
- * mass in kg
- */
-export type Mass = number & {readonly quantity?: "mass"};
-/**
- * mass-per-length in kg/m
- */
-export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
-/**
- * stress in Pa
- */
-export type Stress = number & {readonly quantity?: "stress"};
-/**
  * A series of tube sizes.
  */
 export type TubeSeries = "astm-b280" | "en-12735-1";
-/**
- * volume in m³
- */
-export type Volume = number & {readonly quantity?: "volume"};
-/**
- * one of the words, or an empty text for none
- */
-export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
 /**
  * State of a vapour.
  */
@@ -800,6 +915,10 @@ export type Standing = "read" | "second-hand" | "from-memory" | "derived" | "no-
  */
 export interface Catalogue {
   calculations: {
+    charge: {
+      answer: ChargeAnswer;
+      input: ChargeInput;
+    };
     convert: {
       answer: ConvertAnswer;
       input: ConvertInput;
@@ -807,6 +926,10 @@ export interface Catalogue {
     flare: {
       answer: FlareAnswer;
       input: FlareInput;
+    };
+    "line-set": {
+      answer: LineSetAnswer;
+      input: LineSetInput;
     };
     "moist-air": {
       answer: MoistAirAnswer;
@@ -843,6 +966,363 @@ export interface Catalogue {
   };
   problem: Problem;
   source: Source;
+}
+/**
+ * What [`charge`] finds. Each part is there when its own fields are.
+ */
+export interface ChargeAnswer {
+  /**
+   * What each accessory takes.
+   */
+  accessories: AccessoryCharge[];
+  /**
+   * What can hurt.
+   */
+  cautions: ChargeCaution[];
+  /**
+   * The whole charge and what is still to go in.
+   */
+  charge?: ChargeTotal | null;
+  /**
+   * Whether the refrigerant must leave its cylinder as liquid, or its composition shifts.
+   */
+  chargedAsLiquid?: Sourcedboolean | null;
+  /**
+   * What a hose lets into the air when it is taken off.
+   */
+  hose?: Contents | null;
+  /**
+   * The line's part, by the plate and from physics.
+   */
+  line?: LineCharge | null;
+  /**
+   * What the figures rest on and what stands out.
+   */
+  notices: ChargeNotice[];
+  /**
+   * How much the recovery cylinder may hold.
+   */
+  recovery?: RecoveryFill | null;
+  /**
+   * The refrigerant, if it is entered.
+   */
+  refrigerant?: Refrigerant | null;
+  /**
+   * Where the scale must stop and how far it is.
+   */
+  scale?: ScaleAnswer | null;
+  /**
+   * The charge as carbon dioxide.
+   */
+  warming?: Warming | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What an accessory takes.
+ */
+export interface AccessoryCharge {
+  mass: Mass;
+  /**
+   * What it was called.
+   */
+  name?: string | null;
+}
+/**
+ * The whole charge and what of it is still to go in.
+ */
+export interface ChargeTotal {
+  accessories: Mass;
+  arrives: Arrival;
+  basis: LineBasis;
+  /**
+   * Factory charge, if it is entered.
+   */
+  factory?: Mass | null;
+  line: Mass;
+  reduction: Mass;
+  toAdd: Mass;
+  toTakeOut: Mass;
+  /**
+   * All of the charge in the end, if the factory charge is known.
+   */
+  total?: Mass | null;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface Sourcedboolean {
+  /**
+   * The figure.
+   */
+  figure: boolean;
+  source: SourceId;
+}
+/**
+ * What a line or a hose holds.
+ */
+export interface Contents {
+  bore: Length;
+  density: Density;
+  /**
+   * Mass in the whole length, if that is entered.
+   */
+  mass?: Mass | null;
+  massPerLength: MassPerLength;
+  phase: Phase;
+  temperature: Temperature;
+}
+/**
+ * The line's part of the charge: the plate's figures, what physics says, and how they differ.
+ */
+export interface LineCharge {
+  /**
+   * The plate's adder less that of physics; negative if the plate's is smaller.
+   */
+  adderDifference?: MassPerLength | null;
+  /**
+   * What both lines hold over their whole length, by physics.
+   */
+  contents?: Mass | null;
+  /**
+   * The plate's less that of physics; negative if the plate's is smaller.
+   */
+  extraDifference?: Mass | null;
+  /**
+   * Length beyond what the factory charge serves; 0 if the line is shorter.
+   */
+  extraLength?: Length | null;
+  /**
+   * What the liquid line holds, full of liquid.
+   */
+  liquid?: Contents | null;
+  /**
+   * The adder from physics: liquid line, and vapour line if it is entered.
+   */
+  physicsAdder?: MassPerLength | null;
+  /**
+   * What the extra length takes by physics.
+   */
+  physicsExtra?: Mass | null;
+  /**
+   * The plate's adder.
+   */
+  plateAdder?: MassPerLength | null;
+  /**
+   * What the extra length takes by the plate.
+   */
+  plateExtra?: Mass | null;
+  /**
+   * Length short of what the factory charge serves; 0 if the line is longer.
+   */
+  shortBy?: Length | null;
+  /**
+   * What the vapour line holds.
+   */
+  vapour?: Contents | null;
+}
+/**
+ * How much a recovery cylinder may hold.
+ */
+export interface RecoveryFill {
+  /**
+   * What is in it now, if it was weighed.
+   */
+  contents?: Mass | null;
+  largestContents: Mass;
+  largestGross: Mass;
+  limitedBy: FillRule;
+  liquidDensity: Density;
+  /**
+   * Part of the volume that this takes as liquid at `temperature`.
+   */
+  partFull?: Ratio | null;
+  partFullWhenHot: Ratio;
+  /**
+   * What each reading of the rule allows.
+   */
+  readings: FillReading[];
+  /**
+   * Room that is left; in band if it is room for sure, out of band if the cylinder is overfilled.
+   */
+  room?: Judgement7 | null;
+  temperature: Temperature;
+  volume: Volume;
+}
+/**
+ * What one reading of the rule allows.
+ */
+export interface FillReading {
+  /**
+   * Whether it allows more than the largest fill here: then it does not hold.
+   */
+  beyondLimit: boolean;
+  contents: Mass;
+  gross: Mass;
+  rule: FillRule;
+  source: SourceId;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement7 {
+  figure: Mass;
+  limit: Mass;
+  margin: Mass;
+  uncertainty: Mass;
+  verdict: Verdict;
+}
+/**
+ * The scale's part of the answer.
+ */
+export interface ScaleAnswer {
+  /**
+   * What has moved so far.
+   */
+  chargedSoFar?: Mass | null;
+  direction: ScaleDirection;
+  /**
+   * Refrigerant in the cylinder at the start, if its tare is known.
+   */
+  inCylinder?: Mass | null;
+  lacking: Mass;
+  /**
+   * The target less that; negative if `state` is `scale-too-much`.
+   */
+  remaining?: Mass | null;
+  /**
+   * How far charging is.
+   */
+  state?: ChargingState | null;
+  /**
+   * The reading at which to close the valve, rounded to the scale's step towards moving less;
+   * absent if the cylinder does not hold enough.
+   */
+  stopMark?: Mass | null;
+  /**
+   * What has to move in all.
+   */
+  target?: Mass | null;
+  uncertainty: Mass;
+}
+/**
+ * The mass of carbon dioxide that warms as much over 100 years, by three assessment reports of the IPCC.
+ */
+export interface Warming {
+  ar4: Mass;
+  ar5: Mass;
+  ar6: Mass;
+  charge: Mass;
+  potentials: WarmingPotentials;
+}
+/**
+ * Global warming potential in three assessment reports of the IPCC.
+ */
+export interface WarmingPotentials {
+  ar4: Sourceddouble;
+  ar5: Sourceddouble;
+  ar6: Sourceddouble;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface Sourceddouble {
+  /**
+   * The figure.
+   */
+  figure: number;
+  source: SourceId;
+}
+/**
+ * One step.
+ */
+export interface Step {
+  /**
+   * The figures put in.
+   */
+  figures: Figure[];
+  /**
+   * The formula; each symbol that stands for a figure is in braces: `{A} = π/4·{d}²`.
+   */
+  formula: string;
+  result: Figure;
+  /**
+   * Where the formula and its constants come from.
+   */
+  sources: SourceId[];
+  /**
+   * What the step finds: a message id.
+   */
+  title: string;
+}
+/**
+ * A figure in a step.
+ */
+export interface Figure {
+  /**
+   * What it is: a message id.
+   */
+  meaning: string;
+  quantity: QuantityKind;
+  /**
+   * Its SI number.
+   */
+  si: number;
+  /**
+   * Its symbol in the formula.
+   */
+  symbol: string;
+}
+/**
+ * What [`charge`](super::charge) asks for. Each part of the answer appears when its own fields are there.
+ */
+export interface ChargeInput {
+  /**
+   * What accessories take beyond that: filters, receivers, branches.
+   *
+   * @maxItems 20000
+   */
+  accessories?: AccessoryInput[];
+  arrives?: ArrivalEntry;
+  chargeToAdd?: MassEntry;
+  cylinderNow?: MassEntry;
+  cylinderStart?: MassEntry;
+  cylinderTare?: MassEntry;
+  hoseBore?: LengthEntry;
+  hoseLength?: LengthEntry;
+  hosePhase?: PhaseEntry;
+  hoseTemperature?: TemperatureEntry;
+  length?: LengthEntry;
+  liquidBore?: LengthEntry;
+  liquidTemperature?: TemperatureEntry;
+  liquidTube?: LengthEntry;
+  plateAdder?: MassPerLengthEntry;
+  plateCharge?: MassEntry;
+  plateReduction?: MassPerLengthEntry;
+  prechargedLength?: LengthEntry;
+  recoveryGross?: MassEntry;
+  recoveryTare?: MassEntry;
+  recoveryTemperature?: TemperatureEntry;
+  recoveryVolume?: VolumeEntry;
+  recoveryWaterCapacity?: MassEntry;
+  refrigerant?: RefrigerantEntry;
+  scaleResolution?: MassEntry;
+  scaleUncertainty?: MassEntry;
+  superheat?: TemperatureDifferenceEntry;
+  vapourBore?: LengthEntry;
+  vapourDewTemperature?: TemperatureEntry;
+  vapourTube?: LengthEntry;
+}
+/**
+ * An accessory in the circuit that takes refrigerant of its own.
+ */
+export interface AccessoryInput {
+  mass?: MassEntry;
+  name?: TextEntry;
+  phase?: PhaseEntry;
+  volume?: VolumeEntry;
 }
 /**
  * What [`convert`] finds.
@@ -943,46 +1423,6 @@ export interface SaturationPoint {
   dewGaugePressure: GaugePressure;
   dewPressure: AbsolutePressure;
   dewTemperature: Temperature;
-}
-/**
- * One step.
- */
-export interface Step {
-  /**
-   * The figures put in.
-   */
-  figures: Figure[];
-  /**
-   * The formula; each symbol that stands for a figure is in braces: `{A} = π/4·{d}²`.
-   */
-  formula: string;
-  result: Figure;
-  /**
-   * Where the formula and its constants come from.
-   */
-  sources: SourceId[];
-  /**
-   * What the step finds: a message id.
-   */
-  title: string;
-}
-/**
- * A figure in a step.
- */
-export interface Figure {
-  /**
-   * What it is: a message id.
-   */
-  meaning: string;
-  quantity: QuantityKind;
-  /**
-   * Its SI number.
-   */
-  si: number;
-  /**
-   * Its symbol in the formula.
-   */
-  symbol: string;
 }
 /**
  * What [`convert`] asks for.
@@ -1094,6 +1534,325 @@ export interface FlareInput {
   refrigerant?: RefrigerantEntry;
   tool?: FlaringToolEntry;
   tube?: LengthEntry;
+}
+/**
+ * What [`line_set`](super::line_set) finds.
+ */
+export interface LineSetAnswer {
+  /**
+   * What flows in cooling; absent if `cooling` was not entered.
+   */
+  cooling?: Duty | null;
+  /**
+   * What flows in heating; absent if `heating` was not entered.
+   */
+  heating?: Duty | null;
+  limits: PlateLimits;
+  /**
+   * The liquid line's tube; absent if it was not entered.
+   */
+  liquidLine?: RefrigerantLine | null;
+  refrigerant: Refrigerant;
+  /**
+   * Where the refrigerant's properties come from.
+   */
+  sources: SourceId[];
+  /**
+   * The gas line's tube; absent if it was not entered.
+   */
+  suctionLine?: RefrigerantLine | null;
+}
+/**
+ * What flows in one way of running, at full capacity.
+ */
+export interface Duty {
+  capacity: Power;
+  /**
+   * Capacity with the suction line's friction over that without, at constant displacement. Absent
+   * in heating, where the suction line stays inside the outdoor unit.
+   */
+  capacityRatio?: Ratio | null;
+  /**
+   * Superheat taken for the discharge gas, and whether it was entered; absent in cooling.
+   */
+  dischargeSuperheat?: SourcedTemperatureDifference | null;
+  effect: SpecificEnthalpy;
+  /**
+   * Subcooling left at the expansion device, at the end of the liquid line: at least 0 is in band.
+   * Absent where the static head or the line's friction is not known, or the data do not reach.
+   */
+  flashMargin?: Judgement6 | null;
+  gas: Vapour;
+  /**
+   * Flow in the liquid line; absent without that line.
+   */
+  liquidLine?: LineFlow | null;
+  liquidTemperature: Temperature;
+  massFlow: MassFlow;
+  /**
+   * Whether oil climbs with the gas; absent where the gas line does not rise, or it is not known.
+   */
+  oilReturn?: OilReturn | null;
+  /**
+   * Pressure that the liquid loses by climbing, negative where it gains by falling; absent without a
+   * lift and the higher unit.
+   */
+  staticHead?: PressureDifference | null;
+  /**
+   * Flow in the gas line: suction gas in cooling, discharge gas in heating; absent without that line.
+   */
+  suctionLine?: LineFlow | null;
+  /**
+   * The working, besides that of each line.
+   */
+  working: Step[];
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedTemperatureDifference {
+  figure: TemperatureDifference;
+  source: SourceId;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement6 {
+  figure: TemperatureDifference;
+  limit: TemperatureDifference;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * A state of superheated vapour.
+ */
+export interface Vapour {
+  density: Density;
+  dewTemperature: Temperature;
+  enthalpy: SpecificEnthalpy;
+  pressure: AbsolutePressure;
+  superheat: TemperatureDifference;
+  temperature: Temperature;
+}
+/**
+ * Flow in a line.
+ */
+export interface LineFlow {
+  density: Density;
+  /**
+   * Fall of pressure by friction; absent without a length.
+   */
+  frictionDrop?: PressureDifference | null;
+  /**
+   * How the velocity stands to what is recommended for suction gas, 4.5 to 20 m/s; absent for liquid and
+   * in heating.
+   */
+  recommendedVelocity?: Judgement5 | null;
+  regime: Regime;
+  /**
+   * Reynolds number.
+   */
+  reynolds: number;
+  /**
+   * The same as kelvins of saturation temperature; absent without a length, or where the data do not reach.
+   */
+  saturationDrop?: TemperatureDifference | null;
+  velocity: Velocity;
+  viscosity: DynamicViscosity;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement5 {
+  figure: Velocity;
+  limit: Velocity;
+  margin: Velocity;
+  uncertainty: Velocity;
+  verdict: Verdict;
+}
+/**
+ * Oil in a riser of the gas line.
+ */
+export interface OilReturn {
+  atFullCapacity: Judgement5;
+  /**
+   * Velocity at the least capacity; absent if none was entered.
+   */
+  atLeastCapacity?: Judgement5 | null;
+  leastCapacity: Power;
+  leastMassFlow: MassFlow;
+  leastVelocity: Velocity;
+  oilDensity: SourcedDensity;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedDensity {
+  figure: Density;
+  source: SourceId;
+}
+/**
+ * How the lines stand to the plate's limits: below the limit is in band. Each is absent unless both the
+ * figure and the limit were entered. What was measured is taken as exact.
+ */
+export interface PlateLimits {
+  /**
+   * Length of the longer line, without fittings.
+   */
+  length?: Judgement2 | null;
+  /**
+   * Lift.
+   */
+  lift?: Judgement2 | null;
+  /**
+   * Length of the longer line against what the factory charge is enough for; beyond it, refrigerant is added.
+   */
+  prechargedLength?: Judgement2 | null;
+}
+/**
+ * The tube of a line.
+ */
+export interface RefrigerantLine {
+  bore: Length;
+  /**
+   * Straight tube and fittings together; absent without a length.
+   */
+  equivalentLength?: Length | null;
+  fittingsLength: Length;
+  /**
+   * Name of the size; absent if it is in no table or a bore was entered.
+   */
+  name?: string | null;
+  /**
+   * Outside diameter; absent if a bore was entered.
+   */
+  outsideDiameter?: Length | null;
+  /**
+   * The ports joined into it; absent if there are none.
+   */
+  ports?: JoinedPorts | null;
+  /**
+   * What the tube bears, against the design pressure if one was entered; absent if a bore was entered.
+   */
+  rating?: Rating | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * Smaller tubes joined into one line.
+ */
+export interface JoinedPorts {
+  area: Area;
+  lineArea: Area;
+  ratio: Judgement4;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement4 {
+  figure: Ratio;
+  limit: Ratio;
+  margin: Ratio;
+  uncertainty: Ratio;
+  verdict: Verdict;
+}
+/**
+ * What a tube bears at a temperature.
+ */
+export interface Rating {
+  /**
+   * How it stands to the design pressure: at least as high is in band. Its uncertainty is 0,
+   * since the rating already takes the least wall and the largest diameter.
+   */
+  againstDesignPressure?: Judgement | null;
+  allowableStress: Stress;
+  ratedPressure: GaugePressure;
+  tableTemperature: Temperature;
+  temperature: Temperature;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement {
+  figure: GaugePressure;
+  limit: GaugePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * What [`line_set`](super::line_set) asks for. At least one of `cooling` and `heating` is required.
+ */
+export interface LineSetInput {
+  cooling?: CoolingDutyInput;
+  designPressure?: GaugePressureEntry;
+  heating?: HeatingDutyInput;
+  higherUnit?: HigherUnitEntry;
+  leastCapacity?: RatioEntry;
+  lift?: LengthEntry;
+  liquidLine?: RefrigerantLineInput;
+  longestLength?: LengthEntry;
+  longestLift?: LengthEntry;
+  oilDensity?: DensityEntry;
+  prechargedLength?: LengthEntry;
+  refrigerant?: RefrigerantEntry;
+  suctionLine?: RefrigerantLineInput;
+  tubeTemperature?: TemperatureEntry;
+}
+/**
+ * The unit cooling.
+ */
+export interface CoolingDutyInput {
+  capacity?: PowerEntry;
+  condensingTemperature?: TemperatureEntry;
+  evaporatingTemperature?: TemperatureEntry;
+  subcooling?: TemperatureDifferenceEntry;
+  superheat?: TemperatureDifferenceEntry;
+}
+/**
+ * The unit heating.
+ */
+export interface HeatingDutyInput {
+  capacity?: PowerEntry;
+  condensingTemperature?: TemperatureEntry;
+  dischargeSuperheat?: TemperatureDifferenceEntry;
+  subcooling?: TemperatureDifferenceEntry;
+}
+/**
+ * One of the two lines. Exactly one of `tube` and `bore` is required.
+ */
+export interface RefrigerantLineInput {
+  bore?: LengthEntry;
+  elbows45?: CountEntry;
+  elbows90?: CountEntry;
+  length?: LengthEntry;
+  /**
+   * The tubes of a unit's smaller ports that are joined into this line, one entry a port.
+   *
+   * @maxItems 20000
+   */
+  ports?: PortTubeInput[];
+  teeBranches?: CountEntry;
+  teeRuns?: CountEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  wall?: LengthEntry;
+}
+/**
+ * The tube of a port. Exactly one of `tube` and `bore` is required.
+ */
+export interface PortTubeInput {
+  bore?: LengthEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  wall?: LengthEntry;
 }
 /**
  * What [`moist_air`] finds.
@@ -1297,16 +2056,6 @@ export interface RefrigerantFacts {
 /**
  * A figure and where it comes from.
  */
-export interface Sourcedboolean {
-  /**
-   * The figure.
-   */
-  figure: boolean;
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
 export interface SourcedArrayOf_Component {
   /**
    * The figure.
@@ -1324,33 +2073,8 @@ export interface Component {
 /**
  * A figure and where it comes from.
  */
-export interface SourcedDensity {
-  figure: Density;
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
 export interface SourcedFlareClass {
   figure: FlareClass;
-  source: SourceId;
-}
-/**
- * Global warming potential in three assessment reports of the IPCC.
- */
-export interface WarmingPotentials {
-  ar4: Sourceddouble;
-  ar5: Sourceddouble;
-  ar6: Sourceddouble;
-}
-/**
- * A figure and where it comes from.
- */
-export interface Sourceddouble {
-  /**
-   * The figure.
-   */
-  figure: number;
   source: SourceId;
 }
 /**
@@ -1531,30 +2255,6 @@ export interface TubeAnswer {
    * The working.
    */
   working: Step[];
-}
-/**
- * What a tube bears at a temperature.
- */
-export interface Rating {
-  /**
-   * How it stands to the design pressure: at least as high is in band. Its uncertainty is 0,
-   * since the rating already takes the least wall and the largest diameter.
-   */
-  againstDesignPressure?: Judgement | null;
-  allowableStress: Stress;
-  ratedPressure: GaugePressure;
-  tableTemperature: Temperature;
-  temperature: Temperature;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement {
-  figure: GaugePressure;
-  limit: GaugePressure;
-  margin: PressureDifference;
-  uncertainty: PressureDifference;
-  verdict: Verdict;
 }
 /**
  * What [`tube`] asks for.

@@ -3,3 +3,4 @@
 import "../fetched-style";
 
 export { PipeFriction } from "./pipe-friction";
+export { Charge } from "./charge";

@@ -23,5 +23,8 @@ export const screens = [
   { name: "water-mistaken", place: "#/water?absolutePressure=0.1 micron" },
   { name: "pipe-friction", place: "#/pipe-friction" },
   { name: "pipe-friction-mistaken", place: "#/pipe-friction?bore=wide&length=15 m&elbows90=-1", at: '[data-problem-of="bore"]' },
+  { name: "charge", place: "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m&cylinderStart=14.36 kg&cylinderNow=14.25 kg&cylinderTare=6.8 kg&liquidTube=1/4&vapourTube=1/2" },
+  { name: "charge-recovery", place: "#/charge?refrigerant=R-410A&recoveryVolume=12.3 L&recoveryTare=7.9 kg&recoveryGross=18.4 kg", at: '[data-figure="largestGross"]' },
+  { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },
   { name: "settings", place: "#/settings" },
 ];
