@@ -17,6 +17,7 @@ export interface Card {
 /** Within a group in the order in which they are offered. */
 export const cards: readonly Card[] = [
   { path: "pump-down", group: "dry", View: jobCard("PumpDown") },
+  { path: "charge", group: "charge", View: jobCard("Charge") },
   { path: "saturation", group: "look-up", View: fluidCard("Saturation") },
   { path: "moist-air", group: "look-up", View: fluidCard("MoistAir") },
   { path: "water", group: "look-up", View: fluidCard("Water") },

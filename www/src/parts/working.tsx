@@ -85,7 +85,9 @@ function withFigures(formula: string, figures: readonly Figure[], units: UnitsOf
   });
 }
 
-/** A count is a plain number, not a percentage. */
+/** What is no part of a whole: a plain number, not a percentage. */
+const plainNumbers: readonly string[] = ["figure-threads-per-inch", "figure-warming-potential"];
+
 function valueText({ quantity, si, meaning }: Figure, units: UnitsOfSteps): string {
-  return meaning === "figure-threads-per-inch" ? String(si) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
+  return plainNumbers.includes(meaning) ? String(si) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
 }

@@ -4,3 +4,4 @@ import "../fetched-style";
 
 export { PipeFriction } from "./pipe-friction";
 export { PumpDown } from "./pump-down";
+export { Charge } from "./charge";

@@ -33,5 +33,8 @@ export const screens = [
     at: ".best-change",
   },
   { name: "pump-down-mistaken", place: "#/pump-down?pumpSpeed=strong&bore1=5&length1=0&volume=5 L&tube1=5/8&tubeLength1=3 m&altitude=high", at: '[data-problem-of="pumpSpeed"]' },
+  { name: "charge", place: "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m&cylinderStart=14.36 kg&cylinderNow=14.25 kg&cylinderTare=6.8 kg&liquidTube=1/4&vapourTube=1/2" },
+  { name: "charge-recovery", place: "#/charge?refrigerant=R-410A&recoveryVolume=12.3 L&recoveryTare=7.9 kg&recoveryGross=18.4 kg", at: '[data-figure="largestGross"]' },
+  { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },
   { name: "settings", place: "#/settings" },
 ];
