@@ -36,5 +36,9 @@ export const screens = [
   { name: "charge", place: "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m&cylinderStart=14.36 kg&cylinderNow=14.25 kg&cylinderTare=6.8 kg&liquidTube=1/4&vapourTube=1/2" },
   { name: "charge-recovery", place: "#/charge?refrigerant=R-410A&recoveryVolume=12.3 L&recoveryTare=7.9 kg&recoveryGross=18.4 kg", at: '[data-figure="largestGross"]' },
   { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },
+  { name: "room-limit", place: "#/room-limit?refrigerant=R-32&charge=2.1 kg&name1=studio&area1=24 m²&mounting1=wall&name2=workshop&area2=16 m²&mounting2=floor&height2=2.6 m" },
+  { name: "room-limit-mistaken", place: "#/room-limit?refrigerant=R-32&charge=much&area1=0 m²&mounting1=wall&releaseHeight1=1 m", at: '[data-problem-of="area1"]' },
+  { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78 %&thickness=13 mm" },
+  { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100 %&thickness=1 m", at: '[data-problem-of="thickness"]' },
   { name: "settings", place: "#/settings" },
 ];
