@@ -1249,3 +1249,55 @@ hint-recoveryTemperature = empty: 25 °C (77 °F)
 hint-scaleUncertainty = empty: 10 g (0.35 oz)
 hint-scaleResolution = the mark is rounded to it
 hint-hoseTemperature = empty: 25 °C (77 °F)
+## Vacuum hold
+
+field-readings = Readings
+field-time = Time
+field-pressure = Pressure
+field-ambientTemperature = Ambient temperature
+field-pumpEndPressure = Last reading with the pump on
+field-gaugeResolution = Smallest step of the gauge
+field-gaugeNoise = Scatter of the gauge
+field-gaugeUncertainty = Gauge may be off by
+field-volume = Volume
+field-dryPressure = Dry if it levels off below
+field-passRule = Rule
+field-passPressure = Highest pressure at the end
+field-passTime = Pump valved off for
+field-curveUntil = Curve to
+
+choice-dry-and-tight = Dry and tight
+choice-moisture = Moisture
+choice-leak = Leak
+choice-cannot-tell = Cannot tell
+choice-open = Open
+choice-too-few-readings = Four readings over at least two minutes are needed.
+choice-causes-alike = Two causes explain these readings about as well.
+choice-fits-no-law = No law fits these readings: a valve was moved, or the gauge is at fault.
+choice-readings-fall = The readings fall: the pump still draws, or gauge or tubing cools.
+choice-level-too-high = Even, but too high: the pump-down was not finished.
+choice-slow-rise = The rise is too slow for a leak as found here and too fast for a tight system.
+choice-gauge-shows-nothing = The gauge shows nothing.
+choice-linear-rise = Even rise
+choice-plateau = Rise that levels off
+choice-plateau-and-linear-rise = Levelling off and even rise
+choice-ufgs-15182 = UFGS 15182
+choice-real-decreto-552-2019 = Real Decreto 552/2019
+
+step-even-rise = The likeliest law at the last reading: an even rise
+step-levelling = The likeliest law at the last reading: a rise that levels off
+step-levelling-and-rise = The likeliest law at the last reading: both together
+step-cause = Probability of the likeliest cause
+step-leak-gas = Air that comes in
+
+figure-start-pressure = pressure at the first reading
+figure-plateau = pressure that it levels off at
+figure-time-constant = time constant
+figure-rise-rate = rise over time
+figure-time = time after the first reading
+figure-fitted-pressure = pressure by this law
+figure-most-scatter = largest scatter that was tried
+figure-gauge-step = step of the gauge
+figure-probability = probability
+figure-volume = volume
+figure-leak-rate = gas through the leak
