@@ -251,7 +251,11 @@ impl System {
 }
 
 /// Fifteen minutes of a system, as a gauge shows them.
-fn hold(definition: &Definition, state: HoldVerdict, chance: &mut Chance) -> VacuumHoldInput {
+fn hold(
+    definition: &Definition,
+    state: HoldVerdict,
+    chance: &mut Chance,
+) -> (VacuumHoldInput, System) {
     let celsius = chance.between(definition.ambient);
     let ceiling = saturation_micron(celsius);
     let system = System::of(state, definition, ceiling, chance);
@@ -282,20 +286,16 @@ fn hold(definition: &Definition, state: HoldVerdict, chance: &mut Chance) -> Vac
             chance.between((0.25, 1.5))
         };
     }
-    let readings = readings.into();
-    if !definition.told {
-        return VacuumHoldInput {
-            readings,
-            ..VacuumHoldInput::default()
-        };
-    }
-    VacuumHoldInput {
-        readings,
-        ambient_temperature: Temperature::celsius(celsius).into(),
-        gauge_resolution: PressureDifference::pascals(resolution * MICRON).into(),
-        gauge_noise: Ratio::of_one(noise).into(),
+    let mut input = VacuumHoldInput {
+        readings: readings.into(),
         ..VacuumHoldInput::default()
+    };
+    if definition.told {
+        input.ambient_temperature = Temperature::celsius(celsius).into();
+        input.gauge_resolution = PressureDifference::pascals(resolution * MICRON).into();
+        input.gauge_noise = Ratio::of_one(noise).into();
     }
+    (input, system)
 }
 
 /// Water's pressure by the Magnus formula: another equation than the core's, good to a percent.
@@ -316,7 +316,8 @@ impl Confusion {
         let mut chance = Chance(seed);
         for (state, row) in STATES.into_iter().zip(&mut table.0) {
             for _ in 0..holds {
-                let answer = vacuum_hold(&hold(definition, state, &mut chance)).unwrap();
+                let (input, _) = hold(definition, state, &mut chance);
+                let answer = vacuum_hold(&input).unwrap();
                 let place = STATES.iter().position(|known| *known == answer.verdict);
                 row[place.unwrap_or(3)] += 1;
             }
@@ -387,4 +388,69 @@ fn verdicts_on_simulated_holds_are_right() {
     // No definition for itself may be far off, chance allowed for.
     assert!(worst.0 >= 0.94, "right in one definition: {}", worst.0);
     assert!(worst.1 <= 0.2, "untold in one definition: {}", worst.1);
+}
+
+/// How often the truth lies within the uncertainty, of how many.
+#[derive(Default)]
+struct Coverage(usize, usize);
+
+impl Coverage {
+    fn count(&mut self, truth: f64, found: f64, uncertainty: f64) {
+        self.0 += usize::from((truth - found).abs() <= uncertainty);
+        self.1 += 1;
+    }
+
+    fn part(&self) -> f64 {
+        self.0 as f64 / self.1 as f64
+    }
+}
+
+#[test]
+fn the_truth_lies_within_the_uncertainty() {
+    let [mut plateaus, mut rates, mut readings] = [(); 3].map(|()| Coverage::default());
+    let mut chance = Chance(20);
+    for definition in definitions() {
+        for state in STATES {
+            for _ in 0..HOLDS / 2 {
+                let (input, system) = hold(&definition, state, &mut chance);
+                let answer = vacuum_hold(&input).unwrap();
+                for expected in &answer.expected {
+                    let truth = system.pressure(expected.time.in_seconds() / 60.0) * MICRON;
+                    let (pressure, uncertainty) = (expected.pressure, expected.uncertainty);
+                    readings.count(truth, pressure.in_pascals(), uncertainty.in_pascals());
+                }
+                if answer.verdict != state {
+                    continue;
+                }
+                if let (HoldVerdict::Moisture, Some(plateau)) = (state, answer.plateau) {
+                    let uncertainty = plateau.uncertainty.in_pascals();
+                    plateaus.count(
+                        system.plateau * MICRON,
+                        plateau.pressure.in_pascals(),
+                        uncertainty,
+                    );
+                }
+                if let (HoldVerdict::Leak, Some(leak)) = (state, answer.leak) {
+                    let rate =
+                        |rate: coldwright::quantity::PressureRate| rate.in_pascals_per_second();
+                    rates.count(
+                        system.rate * MICRON / 60.0,
+                        rate(leak.rate),
+                        rate(leak.uncertainty),
+                    );
+                }
+            }
+        }
+    }
+    for (name, coverage) in [
+        ("plateau", &plateaus),
+        ("rate", &rates),
+        ("reading", &readings),
+    ] {
+        println!(
+            "{name}: truth within the uncertainty {:.1} %",
+            100.0 * coverage.part()
+        );
+        assert!(coverage.part() > 0.9, "{name}: {}", coverage.part());
+    }
 }

@@ -52,7 +52,7 @@ pub struct PathFlow {
 }
 
 /// Accuracy to which the resistance settles, relative.
-const SETTLED: f64 = 1e-10;
+const SETTLED: f64 = 1e-8;
 /// Rounds after which it has settled: each at least halves what is wrong.
 const MOST_ROUNDS: usize = 48;
 

@@ -57,7 +57,6 @@ pub(super) struct Filling {
 
 /// The states of both lines.
 pub(super) struct Fillings {
-    refrigerant: Option<Refrigerant>,
     liquid_temperature: Temperature,
     dew_temperature: Temperature,
     superheat: TemperatureDifference,
@@ -74,16 +73,19 @@ impl Fillings {
         reading.within(Field::named("superheat"), superheat, limits);
         let superheat = superheat.filter(|given| (none..=MOST_SUPERHEAT).contains(given));
         Self {
-            refrigerant: sheet.refrigerant,
             liquid_temperature: liquid.unwrap_or(USUAL_LIQUID_TEMPERATURE),
             dew_temperature: dew.unwrap_or(USUAL_DEW_TEMPERATURE),
             superheat: superheat.unwrap_or(USUAL_SUPERHEAT),
         }
     }
 
-    /// What fills the line of a phase; a refrigerant that is not there is told of elsewhere.
-    pub fn of(&self, reading: &mut Reading, phase: Phase) -> Option<Filling> {
-        let refrigerant = self.refrigerant?;
+    /// What fills the line of a phase.
+    pub fn of(
+        &self,
+        reading: &mut Reading,
+        refrigerant: Refrigerant,
+        phase: Phase,
+    ) -> Option<Filling> {
         match phase {
             Phase::Liquid => {
                 let at = self.liquid_temperature;

@@ -100,7 +100,11 @@ pub(super) struct Line {
 
 impl Line {
     pub fn read(sheet: &mut Sheet<'_>) -> Self {
-        let (input, reading) = (sheet.input, &mut sheet.reading);
+        let input = sheet.input;
+        if has_tube(input) {
+            sheet.needed();
+        }
+        let reading = &mut sheet.reading;
         let is_entered = any(&[
             filled!(input.length),
             filled!(input.precharged_length),
@@ -152,7 +156,7 @@ impl Line {
     pub fn charge(&self, sheet: &mut Sheet<'_>, fillings: &Fillings) -> Option<LineCharge> {
         let mut contents = |bore: Option<Bore>, phase| {
             let (bore, refrigerant) = (bore?, sheet.refrigerant?);
-            let filling = fillings.of(&mut sheet.reading, phase)?;
+            let filling = fillings.of(&mut sheet.reading, refrigerant, phase)?;
             Some(bore.filled(refrigerant, filling, self.length, &mut sheet.working))
         };
         let liquid = contents(self.liquid, Phase::Liquid);
@@ -233,8 +237,9 @@ impl Line {
         length: Length,
         precharged: Length,
     ) -> Option<LinePart> {
+        let input = sheet.input;
         let Some((basis, adder)) = self.adder_of(physics) else {
-            if is_bare(sheet.input) {
+            if !filled!(input.plate_adder).1 && self.liquid.is_none() {
                 let example = MassPerLength::example();
                 let field = Field::named("plate_adder");
                 let missing = Problem::misfit(field, Misfit::Missing { example });
@@ -263,12 +268,13 @@ impl Line {
     }
 }
 
-/// Whether neither an adder nor a liquid line was entered, well or badly.
-fn is_bare(input: &ChargeInput) -> bool {
-    !any(&[
-        filled!(input.plate_adder),
+/// Whether a line is entered for physics, well or badly.
+fn has_tube(input: &ChargeInput) -> bool {
+    any(&[
         filled!(input.liquid_tube),
         filled!(input.liquid_bore),
+        filled!(input.vapour_tube),
+        filled!(input.vapour_bore),
     ])
 }
 

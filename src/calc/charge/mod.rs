@@ -156,6 +156,10 @@ pub fn charge(input: &ChargeInput) -> Result<ChargeAnswer, Problems> {
     let scale = scale::scale(&mut sheet, own, charge.as_ref());
     let recovery = recovery::recovery(&mut sheet, own);
     let hose = hose(&mut sheet);
+    let is_answered = line.is_some() || charge.is_some() || scale.is_some();
+    if !is_answered && recovery.is_none() && hose.is_none() {
+        sheet.needed();
+    }
     sheet.reading.sound()?;
     let refrigerant = sheet.refrigerant;
     let warming = charge.as_ref().zip(refrigerant);
@@ -187,8 +191,12 @@ const WIDEST_HOSE: Length = Length::millimetres(100.0);
 
 /// What the hose holds.
 fn hose(sheet: &mut Sheet<'_>) -> Option<Contents> {
-    let (input, reading) = (sheet.input, &mut sheet.reading);
+    let input = sheet.input;
     let is_asked = any(&[filled!(input.hose_bore), filled!(input.hose_length)]);
+    if is_asked {
+        sheet.needed();
+    }
+    let reading = &mut sheet.reading;
     let none = Length::metres(0.0);
     let bore = &input.hose_bore;
     let bore = limited(reading, "hose_bore", bore, is_asked, (none, WIDEST_HOSE));

@@ -103,7 +103,7 @@ struct Cylinder {
 
 impl Cylinder {
     fn read(sheet: &mut Sheet<'_>, scale: Scale) -> Option<Self> {
-        let (input, reading) = (sheet.input, &mut sheet.reading);
+        let input = sheet.input;
         let capacities = [
             filled!(input.recovery_water_capacity),
             filled!(input.recovery_volume),
@@ -111,8 +111,10 @@ impl Cylinder {
         let weights = [filled!(input.recovery_tare), filled!(input.recovery_gross)];
         let is_asked = any(&capacities) || any(&weights);
         if is_asked {
-            reading.exactly(1, &capacities);
+            sheet.needed();
+            sheet.reading.exactly(1, &capacities);
         }
+        let reading = &mut sheet.reading;
         let water = &input.recovery_water_capacity;
         let water = limited(reading, "recovery_water_capacity", water, false, CAPACITIES);
         let volume = &input.recovery_volume;

@@ -1,19 +1,21 @@
 //! The sheet that a charge is worked out on.
 
-use super::super::problem::Field;
-use super::super::reading::{Reading, filled};
+use super::super::problem::{Field, Misfit, Problem};
+use super::super::reading::{Reading, optional};
 use super::super::working::Working;
 use super::{ChargeInput, ChargeNotice};
-use crate::quantity::{Entry, Quantity};
+use crate::quantity::{Enter, Entry, Quantity};
 use crate::tables::refrigerants::Refrigerant;
 
 /// The input, and what gathers while its parts are answered.
 pub(super) struct Sheet<'a> {
     pub input: &'a ChargeInput,
-    pub refrigerant: Option<Refrigerant>,
     pub reading: Reading,
     pub notices: Vec<ChargeNotice>,
     pub working: Working,
+    /// The refrigerant, if it is entered.
+    pub refrigerant: Option<Refrigerant>,
+    is_missed: bool,
 }
 
 impl<'a> Sheet<'a> {
@@ -21,46 +23,24 @@ impl<'a> Sheet<'a> {
         let mut reading = Reading::default();
         Self {
             input,
-            refrigerant: refrigerant(input, &mut reading),
+            refrigerant: optional!(reading, input.refrigerant),
             reading,
             notices: Vec::new(),
             working: Working::new(),
+            is_missed: false,
         }
     }
-}
 
-/// The refrigerant, which must be there for all that asks for a density, and where nothing else is.
-fn refrigerant(input: &ChargeInput, reading: &mut Reading) -> Option<Refrigerant> {
-    let field = Field::named("refrigerant");
-    let accessories = input.accessories.items();
-    let has_volumes = accessories.iter().any(|item| filled!(item.volume).1);
-    let dense = [
-        filled!(input.liquid_tube),
-        filled!(input.liquid_bore),
-        filled!(input.vapour_tube),
-        filled!(input.vapour_bore),
-        filled!(input.recovery_water_capacity),
-        filled!(input.recovery_volume),
-        filled!(input.recovery_tare),
-        filled!(input.recovery_gross),
-        filled!(input.hose_bore),
-        filled!(input.hose_length),
-    ];
-    let weighed = [
-        filled!(input.plate_charge),
-        filled!(input.precharged_length),
-        filled!(input.length),
-        filled!(input.plate_adder),
-        filled!(input.charge_to_add),
-        filled!(input.cylinder_start),
-        filled!(input.cylinder_now),
-        filled!(input.cylinder_tare),
-    ];
-    let is_bare = accessories.is_empty() && !any(&weighed);
-    if is_bare || has_volumes || any(&dense) {
-        reading.required(field, &input.refrigerant)
-    } else {
-        reading.optional(field, &input.refrigerant)
+    /// The refrigerant for a part that needs it; told once if it is not there.
+    pub fn needed(&mut self) -> Option<Refrigerant> {
+        if matches!(self.input.refrigerant, Entry::Absent) && !self.is_missed {
+            self.is_missed = true;
+            let example = Refrigerant::example();
+            let field = Field::named("refrigerant");
+            let missing = Problem::misfit(field, Misfit::Missing { example });
+            self.reading.problem(missing);
+        }
+        self.refrigerant
     }
 }
 

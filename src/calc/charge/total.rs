@@ -11,6 +11,7 @@ use super::sheet::{Sheet, largest, limited};
 use super::{AccessoryInput, ChargeNotice};
 use crate::quantity::{Mass, choice};
 use crate::tables::SourceId;
+use crate::tables::refrigerants::Refrigerant;
 
 choice! {
     /// How equipment arrives.
@@ -71,13 +72,20 @@ pub(super) const MOST_CHARGE: Mass = Mass::kilograms(10_000.0);
 /// What the accessories take, in the order in which they were entered.
 pub(super) fn accessories(sheet: &mut Sheet<'_>, fillings: &Fillings) -> Vec<AccessoryCharge> {
     let (field, list) = (Field::named("accessories"), &sheet.input.accessories);
-    let read = |reading: &mut Reading, item: &AccessoryInput| accessory(reading, item, fillings);
+    if list.items().iter().any(|item| filled!(item.volume).1) {
+        sheet.needed();
+    }
+    let refrigerant = sheet.refrigerant;
+    let read = |reading: &mut Reading, item: &AccessoryInput| {
+        accessory(reading, item, refrigerant, fillings)
+    };
     sheet.reading.list(field, list, 0, read).unwrap_or_default()
 }
 
 fn accessory(
     reading: &mut Reading,
     input: &AccessoryInput,
+    refrigerant: Option<Refrigerant>,
     fillings: &Fillings,
 ) -> Option<AccessoryCharge> {
     reading.exactly(1, &[filled!(input.mass), filled!(input.volume)]);
@@ -90,7 +98,10 @@ fn accessory(
     } else {
         reading.optional(field, &input.phase)
     };
-    let of_volume = || Some(fillings.of(reading, phase?)?.density() * volume?);
+    let of_volume = || {
+        let volume = volume?;
+        Some(fillings.of(reading, refrigerant?, phase?)?.density() * volume)
+    };
     Some(AccessoryCharge {
         name,
         mass: mass.or_else(of_volume)?,

@@ -126,6 +126,8 @@ pub struct HeldBack {
     pub inlet_pressure: AbsolutePressure,
     /// Speed that is left at the system, 1/S = 1/S(pump) + 1/C.
     pub effective_speed: VolumeFlow,
+    /// The same as a part of the pump's own speed.
+    pub speed_part: Ratio,
     /// Shares of the resistance, which add up to 1: the pump first, then each hose with its core.
     pub parts: Vec<PartShare>,
 }
@@ -218,6 +220,8 @@ choice! {
         TargetBelowUltimate = "target-below-ultimate",
         /// The pump does not get the water out: its vapour pressure is below the ultimate pressure.
         WaterStays = "water-stays",
+        /// Water vapour is taken to flow through hoses like air, though it flows up to twice as easily.
+        VapourAsAir = "vapour-taken-as-air",
         /// Nitrogen breaks while water is left do not thin it: the residual parts hold for gas alone.
         WaterAtBreak = "water-left-at-break",
         /// Hoses are taken as laminar; near the pressure of the air they are not, which costs seconds.

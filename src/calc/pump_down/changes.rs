@@ -18,7 +18,7 @@ const LARGER: f64 = 1.1;
 /// How many times as fast the larger pump is.
 const FASTER: f64 = 2.0;
 /// Part of the time that a change must save to be named.
-const WORTH_NAMING: f64 = 1e-3;
+const WORTH_NAMING: f64 = 0.01;
 
 /// Every change that can be made and saves time to the goal, the best first.
 pub(super) fn changes(system: &System, goal: Goal) -> Vec<Change> {

@@ -125,6 +125,7 @@ impl Found<'_> {
             pressure,
             inlet_pressure: flow.inlet,
             effective_speed: flow.effective_speed,
+            speed_part: Ratio::of_one(flow.effective_speed / self.system.speed),
             parts,
         }
     }
@@ -200,6 +201,10 @@ impl Found<'_> {
                 PumpDownNotice::TargetBelowUltimate,
             ),
             (stays, PumpDownNotice::WaterStays),
+            (
+                water.is_some() && !hoses.is_empty(),
+                PumpDownNotice::VapourAsAir,
+            ),
             (at_break, PumpDownNotice::WaterAtBreak),
             (!hoses.is_empty(), PumpDownNotice::LaminarAssumed),
             (true, PumpDownNotice::TightSystemAssumed),

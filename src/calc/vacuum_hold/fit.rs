@@ -198,25 +198,72 @@ pub(super) fn trials(record: &Record, noises: &[f64], highest: f64) -> Vec<Trial
     let room = highest - record.least_start();
     let mut outgassing = prior::outgassing();
     outgassing.retain(|(added, _)| *added <= room);
-    let mut settled = vec![0.0; record.points.len()];
-    for (place, (constant, mass)) in prior::time_constants().into_iter().enumerate() {
-        for (settled, point) in settled.iter_mut().zip(&record.points) {
-            *settled = -libm::expm1(-point.time / constant);
-        }
+    let mut constants = prior::time_constants();
+    for cell in constants.iter().step_by(prior::WITH_LEAK) {
+        let constant = cell.middle();
+        let settled = settled(record, constant);
         for noise in &noises {
             let settling = noise.settling(record, &settled);
-            let line = noise.plateau(&settling);
-            trials.extend(noise.trial(Shape::Plateau, (constant, 0.0), mass, line));
-            if place % prior::WITH_LEAK > 0 {
-                continue;
-            }
             for (added, likely) in &outgassing {
                 let line = noise.rise(*added, &settling);
-                let mass = mass * prior::WITH_LEAK as f64 * likely;
+                let mass = cell.mass * prior::WITH_LEAK as f64 * likely;
                 let shape = Shape::PlateauAndLinearRise;
                 trials.extend(noise.trial(shape, (constant, *added), mass, line));
             }
         }
     }
+    let mut plateaus = Vec::new();
+    for cell in &constants {
+        plateaus.extend(plateau_trials(record, &noises, cell));
+    }
+    for _ in 0..REFINEMENTS {
+        let Some(around) = narrow_peak(&plateaus) else {
+            break;
+        };
+        let (kept, fine) = prior::refined(constants, around);
+        plateaus.retain(|trial| kept.iter().any(|cell| cell.holds(trial.time_constant)));
+        for cell in &fine {
+            plateaus.extend(plateau_trials(record, &noises, cell));
+        }
+        constants = kept;
+        constants.extend(fine);
+    }
+    trials.extend(plateaus);
     trials
+}
+
+/// How often the time constants around the best may be divided further.
+const REFINEMENTS: usize = 3;
+/// Share of one time constant from which on those around it are divided further.
+const NARROW: f64 = 0.25;
+
+/// `1 − exp(−t/τ)` at each point.
+fn settled(record: &Record, constant: f64) -> Vec<f64> {
+    let at = |point: &super::record::Point| -libm::expm1(-point.time / constant);
+    record.points.iter().map(at).collect()
+}
+
+fn plateau_trials<'a>(
+    record: &'a Record,
+    noises: &'a [Noise],
+    cell: &prior::Cell,
+) -> impl Iterator<Item = Trial> {
+    let (constant, mass) = (cell.middle(), cell.mass);
+    let settled = settled(record, constant);
+    noises.iter().filter_map(move |noise| {
+        let line = noise.plateau(&noise.settling(record, &settled));
+        noise.trial(Shape::Plateau, (constant, 0.0), mass, line)
+    })
+}
+
+/// The time constant that takes so much of the likelihood that the truth may lie between it and the next.
+fn narrow_peak(trials: &[Trial]) -> Option<f64> {
+    let order =
+        |one: &&Trial, other: &&Trial| one.log_likelihood().total_cmp(&other.log_likelihood());
+    let best = trials.iter().max_by(order)?;
+    let weight = |trial: &Trial| libm::exp(trial.log_likelihood() - best.log_likelihood());
+    let all: f64 = trials.iter().map(weight).sum();
+    let same = |trial: &&Trial| (trial.time_constant - best.time_constant).abs() <= 0.0;
+    let own: f64 = trials.iter().filter(same).map(weight).sum();
+    (own > NARROW * all).then_some(best.time_constant)
 }

@@ -23,6 +23,15 @@ pub(super) struct Case {
 }
 
 impl Case {
+    /// Weight in a figure: a leak gives off gas besides as likely as not, however the verdict is better served by
+    /// thinking it seldom. Else what little gas does not show would be taken for air.
+    fn weight_in_figures(&self) -> f64 {
+        match self.shape {
+            Shape::PlateauAndLinearRise => self.weight * prior::OUTGASSING_EVENED,
+            Shape::LinearRise | Shape::Plateau => self.weight,
+        }
+    }
+
     /// Mean and variance of the pressure at a time of which `settled` is `1 − exp(−t/τ)`.
     fn pressure(&self, time: f64, settled: f64) -> (f64, f64) {
         let (u, v) = match self.shape {
@@ -44,7 +53,7 @@ pub(super) struct Posterior {
 }
 
 /// Logarithm of how much less likely than the best a case may be and still count.
-const NEGLIGIBLE: f64 = 10.0;
+const NEGLIGIBLE: f64 = 14.0;
 
 impl Posterior {
     /// Weighs all cases of a hold. `highest` is the highest plateau of moisture, `dry_limit` the
@@ -108,7 +117,7 @@ impl Posterior {
     ) -> Option<(f64, f64)> {
         let mut spread = Spread::default();
         for case in self.cases.iter().filter(|case| counts(case)) {
-            spread.add(case.weight, of(case));
+            spread.add(case.weight_in_figures(), of(case));
         }
         spread.mean()
     }

@@ -26,6 +26,8 @@ impl Span {
 const CREEPING: f64 = 0.5;
 /// Share of leaking systems that give off some gas besides, and so rise faster at first.
 const OUTGASSING: f64 = 0.25;
+/// What makes such leaks as likely as the others.
+pub(super) const OUTGASSING_EVENED: f64 = (1.0 - OUTGASSING) / OUTGASSING;
 /// Likelihood of moisture over that of the other two: slow moisture looks much like a small leak and
 /// is the more frequent of the two.
 const MOISTURE: f64 = 1.5;
@@ -143,19 +145,67 @@ const TRIED: usize = 40;
 /// Every how many of these are tried together with a leak.
 pub(super) const WITH_LEAK: usize = 4;
 
-/// Time constants in equal ratios, s, with their probability beforehand.
-pub(super) fn time_constants() -> Vec<(f64, f64)> {
+/// A span of time constants, s, and how likely it is beforehand.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Cell {
+    low: f64,
+    high: f64,
+    pub mass: f64,
+}
+
+impl Cell {
+    /// The middle, by ratio.
+    pub fn middle(&self) -> f64 {
+        (self.low * self.high).sqrt()
+    }
+
+    /// Whether a time constant lies in it.
+    pub fn holds(&self, constant: f64) -> bool {
+        self.low <= constant && constant < self.high
+    }
+}
+
+/// Time constants in equal ratios.
+pub(super) fn time_constants() -> Vec<Cell> {
     let (shortest, longest) = TIME_CONSTANTS;
-    let weighted = (0..TRIED).map(|place| {
-        let part = place as f64 / (TRIED as f64 - 1.0);
-        let constant = shortest * libm::pow(longest / shortest, part);
-        let usual = constant >= USUAL_TIME_CONSTANTS.0 && constant <= USUAL_TIME_CONSTANTS.1;
-        (constant, if usual { 1.0 } else { UNUSUAL })
+    let edge = |place: usize| shortest * libm::pow(longest / shortest, place as f64 / TRIED as f64);
+    let mut cells: Vec<Cell> = (0..TRIED)
+        .map(|place| {
+            let (low, high) = (edge(place), edge(place + 1));
+            let usual = low >= USUAL_TIME_CONSTANTS.0 && high <= USUAL_TIME_CONSTANTS.1;
+            let mass = if usual { 1.0 } else { UNUSUAL };
+            Cell { low, high, mass }
+        })
+        .collect();
+    let total: f64 = cells.iter().map(|cell| cell.mass).sum();
+    for cell in &mut cells {
+        cell.mass /= total;
+    }
+    cells
+}
+
+/// Parts that a cell is divided into.
+const PARTS: usize = 4;
+
+/// The cells away from a time constant, and those around it divided.
+pub(super) fn refined(cells: Vec<Cell>, around: f64) -> (Vec<Cell>, Vec<Cell>) {
+    let own = cells.iter().find(|cell| cell.holds(around)).copied();
+    let near = |cell: &Cell| {
+        // Its neighbours too, whose ends touch its own but for rounding.
+        own.is_some_and(|own| cell.high >= 0.999 * own.low && cell.low <= 1.001 * own.high)
+    };
+    let (coarse, kept): (Vec<Cell>, Vec<Cell>) = cells.into_iter().partition(near);
+    let divided = coarse.into_iter().flat_map(|cell| {
+        let edge = move |place: usize| {
+            cell.low * libm::pow(cell.high / cell.low, place as f64 / PARTS as f64)
+        };
+        (0..PARTS).map(move |place| Cell {
+            low: edge(place),
+            high: edge(place + 1),
+            mass: cell.mass / PARTS as f64,
+        })
     });
-    let weighted: Vec<(f64, f64)> = weighted.collect();
-    let total: f64 = weighted.iter().map(|(_, weight)| weight).sum();
-    let share = |(constant, weight)| (constant, weight / total);
-    weighted.into_iter().map(share).collect()
+    (kept, divided.collect())
 }
 
 /// Outgassing that a leaking system may show besides, micron: even steps up to this much, …
