@@ -912,6 +912,7 @@ export type PumpDownNotice =
   | "core-resistance-assumed"
   | "target-below-ultimate"
   | "water-stays"
+  | "vapour-taken-as-air"
   | "water-left-at-break"
   | "laminar-flow-assumed"
   | "tight-system-assumed";
@@ -1908,6 +1909,11 @@ export interface InsulationAnswer {
   name?: string | null;
   outsideDiameter: Length;
   relativeHumidity: Ratio;
+  /**
+   * The least thickness commonly sold that is in band, further above the dew point than the instruments and the
+   * coefficient may err; absent if none is needed or none is.
+   */
+  sureThickness?: Length | null;
   thickness: Length;
   /**
    * The working.
@@ -2508,6 +2514,7 @@ export interface HeldBack {
    */
   parts: PartShare[];
   pressure: AbsolutePressure;
+  speedPart: Ratio;
 }
 /**
  * One part's share of the resistance.

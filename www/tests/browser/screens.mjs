@@ -38,7 +38,7 @@ export const screens = [
   { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },
   { name: "room-limit", place: "#/room-limit?refrigerant=R-32&charge=2.1 kg&name1=studio&area1=24 m²&mounting1=wall&name2=workshop&area2=16 m²&mounting2=floor&height2=2.6 m" },
   { name: "room-limit-mistaken", place: "#/room-limit?refrigerant=R-32&charge=much&area1=0 m²&mounting1=wall&releaseHeight1=1 m", at: '[data-problem-of="area1"]' },
-  { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78 %&thickness=13 mm" },
-  { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100 %&thickness=1 m", at: '[data-problem-of="thickness"]' },
+  { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78&thickness=13 mm" },
+  { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100&thickness=1 m", at: '[data-problem-of="thickness"]' },
   { name: "settings", place: "#/settings" },
 ];
