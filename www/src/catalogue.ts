@@ -379,7 +379,10 @@ export type SourceId =
   | "colebrook-1939"
   | "moody-1944"
   | "fitting-equivalent-lengths"
-  | "plate";
+  | "plate"
+  | "ashrae-refrigeration-2010-1"
+  | "jacobs-1976"
+  | "white-fluid-mechanics";
 /**
  * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
  */
@@ -508,21 +511,146 @@ export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
  */
 export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
 /**
- * density in kg/m³
+ * power in W
  */
-export type Density = number & {readonly quantity?: "density"};
-/**
- * specific-enthalpy in J/kg
- */
-export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+export type Power = number & {readonly quantity?: "power"};
 /**
  * ratio in 1
  */
 export type Ratio = number & {readonly quantity?: "ratio"};
 /**
+ * temperature-difference in K
+ */
+export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
+/**
+ * specific-enthalpy in J/kg
+ */
+export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+/**
+ * density in kg/m³
+ */
+export type Density = number & {readonly quantity?: "density"};
+/**
+ * pressure-difference in Pa
+ */
+export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
+/**
+ * velocity in m/s
+ */
+export type Velocity = number & {readonly quantity?: "velocity"};
+/**
+ * How the fluid flows.
+ */
+export type Regime = "laminar" | "transition" | "turbulent";
+/**
+ * dynamic-viscosity in Pa·s
+ */
+export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
+/**
+ * mass-flow in kg/s
+ */
+export type MassFlow = number & {readonly quantity?: "mass-flow"};
+/**
+ * area in m²
+ */
+export type Area = number & {readonly quantity?: "area"};
+/**
+ * stress in Pa
+ */
+export type Stress = number & {readonly quantity?: "stress"};
+/**
+ * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
+ */
+export type Refrigerant =
+  | "R-22"
+  | "R-32"
+  | "R-134a"
+  | "R-290"
+  | "R-404A"
+  | "R-407C"
+  | "R-410A"
+  | "R-448A"
+  | "R-449A"
+  | "R-452B"
+  | "R-454B"
+  | "R-507A"
+  | "R-513A"
+  | "R-600a"
+  | "R-717"
+  | "R-744"
+  | "R-1234yf"
+  | "R-1234ze(E)";
+/**
+ * power as a number in W, or as text with a unit such as "7.1 kW"; {text, assume} gives the unit of a bare number
+ */
+export type PowerEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
  */
 export type TemperatureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
+ */
+export type GaugePressureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type HigherUnitEntry = ("indoor" | "outdoor") | "" | null;
+/**
+ * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
+ */
+export type RatioEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * a whole number
+ */
+export type CountEntry = number | string | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
+/**
+ * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
+ */
+export type DensityEntry =
   | number
   | string
   | {
@@ -542,62 +670,9 @@ export type SpecificEnthalpyEntry =
     }
   | null;
 /**
- * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
- */
-export type RatioEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * pressure-difference in Pa
- */
-export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
-/**
- * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
- */
-export type GaugePressureEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * mass-flow in kg/s
- */
-export type MassFlow = number & {readonly quantity?: "mass-flow"};
-/**
- * How the fluid flows.
- */
-export type Regime = "laminar" | "transition" | "turbulent";
-/**
- * velocity in m/s
- */
-export type Velocity = number & {readonly quantity?: "velocity"};
-/**
  * volume-flow in m³/s
  */
 export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
-/**
- * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
- */
-export type DensityEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * a whole number
- */
-export type CountEntry = number | string | null;
 /**
  * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
  */
@@ -656,54 +731,13 @@ export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkyle
  */
 export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
 /**
- * temperature-difference in K
- */
-export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
-/**
  * specific-heat-capacity in J/(kg·K)
  */
 export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-capacity"};
 /**
- * dynamic-viscosity in Pa·s
- */
-export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
-/**
- * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
- */
-export type Refrigerant =
-  | "R-22"
-  | "R-32"
-  | "R-134a"
-  | "R-290"
-  | "R-404A"
-  | "R-407C"
-  | "R-410A"
-  | "R-448A"
-  | "R-449A"
-  | "R-452B"
-  | "R-454B"
-  | "R-507A"
-  | "R-513A"
-  | "R-600a"
-  | "R-717"
-  | "R-744"
-  | "R-1234yf"
-  | "R-1234ze(E)";
-/**
  * Where viscosities come from.
  */
 export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
-/**
- * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
- */
-export type TemperatureDifferenceEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
 /**
  * torque in N·m
  */
@@ -751,10 +785,6 @@ export type TorqueBandEntry =
     }
   | null;
 /**
- * area in m²
- */
-export type Area = number & {readonly quantity?: "area"};
-/**
  * mass in kg
  */
 export type Mass = number & {readonly quantity?: "mass"};
@@ -763,10 +793,6 @@ export type Mass = number & {readonly quantity?: "mass"};
  */
 export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
 /**
- * stress in Pa
- */
-export type Stress = number & {readonly quantity?: "stress"};
-/**
  * A series of tube sizes.
  */
 export type TubeSeries = "astm-b280" | "en-12735-1";
@@ -774,10 +800,6 @@ export type TubeSeries = "astm-b280" | "en-12735-1";
  * volume in m³
  */
 export type Volume = number & {readonly quantity?: "volume"};
-/**
- * one of the words, or an empty text for none
- */
-export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
 /**
  * State of a vapour.
  */
@@ -807,6 +829,10 @@ export interface Catalogue {
     flare: {
       answer: FlareAnswer;
       input: FlareInput;
+    };
+    "line-set": {
+      answer: LineSetAnswer;
+      input: LineSetInput;
     };
     "moist-air": {
       answer: MoistAirAnswer;
@@ -1096,6 +1122,325 @@ export interface FlareInput {
   tube?: LengthEntry;
 }
 /**
+ * What [`line_set`](super::line_set) finds.
+ */
+export interface LineSetAnswer {
+  /**
+   * What flows in cooling; absent if `cooling` was not entered.
+   */
+  cooling?: Duty | null;
+  /**
+   * What flows in heating; absent if `heating` was not entered.
+   */
+  heating?: Duty | null;
+  limits: PlateLimits;
+  /**
+   * The liquid line's tube; absent if it was not entered.
+   */
+  liquidLine?: RefrigerantLine | null;
+  refrigerant: Refrigerant;
+  /**
+   * Where the refrigerant's properties come from.
+   */
+  sources: SourceId[];
+  /**
+   * The gas line's tube; absent if it was not entered.
+   */
+  suctionLine?: RefrigerantLine | null;
+}
+/**
+ * What flows in one way of running, at full capacity.
+ */
+export interface Duty {
+  capacity: Power;
+  /**
+   * Capacity with the suction line's friction over that without, at constant displacement. Absent
+   * in heating, where the suction line stays inside the outdoor unit.
+   */
+  capacityRatio?: Ratio | null;
+  /**
+   * Superheat taken for the discharge gas, and whether it was entered; absent in cooling.
+   */
+  dischargeSuperheat?: SourcedTemperatureDifference | null;
+  effect: SpecificEnthalpy;
+  /**
+   * Subcooling left at the expansion device, at the end of the liquid line: at least 0 is in band.
+   * Absent where the static head or the line's friction is not known, or the data do not reach.
+   */
+  flashMargin?: Judgement6 | null;
+  gas: Vapour;
+  /**
+   * Flow in the liquid line; absent without that line.
+   */
+  liquidLine?: LineFlow | null;
+  liquidTemperature: Temperature;
+  massFlow: MassFlow;
+  /**
+   * Whether oil climbs with the gas; absent where the gas line does not rise, or it is not known.
+   */
+  oilReturn?: OilReturn | null;
+  /**
+   * Pressure that the liquid loses by climbing, negative where it gains by falling; absent without a
+   * lift and the higher unit.
+   */
+  staticHead?: PressureDifference | null;
+  /**
+   * Flow in the gas line: suction gas in cooling, discharge gas in heating; absent without that line.
+   */
+  suctionLine?: LineFlow | null;
+  /**
+   * The working, besides that of each line.
+   */
+  working: Step[];
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedTemperatureDifference {
+  figure: TemperatureDifference;
+  source: SourceId;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement6 {
+  figure: TemperatureDifference;
+  limit: TemperatureDifference;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * A state of superheated vapour.
+ */
+export interface Vapour {
+  density: Density;
+  dewTemperature: Temperature;
+  enthalpy: SpecificEnthalpy;
+  pressure: AbsolutePressure;
+  superheat: TemperatureDifference;
+  temperature: Temperature;
+}
+/**
+ * Flow in a line.
+ */
+export interface LineFlow {
+  density: Density;
+  /**
+   * Fall of pressure by friction; absent without a length.
+   */
+  frictionDrop?: PressureDifference | null;
+  /**
+   * How the velocity stands to what is recommended for suction gas, 4.5 to 20 m/s; absent for liquid and
+   * in heating.
+   */
+  recommendedVelocity?: Judgement5 | null;
+  regime: Regime;
+  /**
+   * Reynolds number.
+   */
+  reynolds: number;
+  /**
+   * The same as kelvins of saturation temperature; absent without a length, or where the data do not reach.
+   */
+  saturationDrop?: TemperatureDifference | null;
+  velocity: Velocity;
+  viscosity: DynamicViscosity;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement5 {
+  figure: Velocity;
+  limit: Velocity;
+  margin: Velocity;
+  uncertainty: Velocity;
+  verdict: Verdict;
+}
+/**
+ * Oil in a riser of the gas line.
+ */
+export interface OilReturn {
+  atFullCapacity: Judgement5;
+  /**
+   * Velocity at the least capacity; absent if none was entered.
+   */
+  atLeastCapacity?: Judgement5 | null;
+  leastCapacity: Power;
+  leastMassFlow: MassFlow;
+  leastVelocity: Velocity;
+  oilDensity: SourcedDensity;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedDensity {
+  figure: Density;
+  source: SourceId;
+}
+/**
+ * How the lines stand to the plate's limits: below the limit is in band. Each is absent unless both the
+ * figure and the limit were entered. What was measured is taken as exact.
+ */
+export interface PlateLimits {
+  /**
+   * Length of the longer line, without fittings.
+   */
+  length?: Judgement2 | null;
+  /**
+   * Lift.
+   */
+  lift?: Judgement2 | null;
+  /**
+   * Length of the longer line against what the factory charge is enough for; beyond it, refrigerant is added.
+   */
+  prechargedLength?: Judgement2 | null;
+}
+/**
+ * The tube of a line.
+ */
+export interface RefrigerantLine {
+  bore: Length;
+  /**
+   * Straight tube and fittings together; absent without a length.
+   */
+  equivalentLength?: Length | null;
+  fittingsLength: Length;
+  /**
+   * Name of the size; absent if it is in no table or a bore was entered.
+   */
+  name?: string | null;
+  /**
+   * Outside diameter; absent if a bore was entered.
+   */
+  outsideDiameter?: Length | null;
+  /**
+   * The ports joined into it; absent if there are none.
+   */
+  ports?: JoinedPorts | null;
+  /**
+   * What the tube bears, against the design pressure if one was entered; absent if a bore was entered.
+   */
+  rating?: Rating | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * Smaller tubes joined into one line.
+ */
+export interface JoinedPorts {
+  area: Area;
+  lineArea: Area;
+  ratio: Judgement4;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement4 {
+  figure: Ratio;
+  limit: Ratio;
+  margin: Ratio;
+  uncertainty: Ratio;
+  verdict: Verdict;
+}
+/**
+ * What a tube bears at a temperature.
+ */
+export interface Rating {
+  /**
+   * How it stands to the design pressure: at least as high is in band. Its uncertainty is 0,
+   * since the rating already takes the least wall and the largest diameter.
+   */
+  againstDesignPressure?: Judgement | null;
+  allowableStress: Stress;
+  ratedPressure: GaugePressure;
+  tableTemperature: Temperature;
+  temperature: Temperature;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement {
+  figure: GaugePressure;
+  limit: GaugePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * What [`line_set`](super::line_set) asks for. At least one of `cooling` and `heating` is required.
+ */
+export interface LineSetInput {
+  cooling?: CoolingDutyInput;
+  designPressure?: GaugePressureEntry;
+  heating?: HeatingDutyInput;
+  higherUnit?: HigherUnitEntry;
+  leastCapacity?: RatioEntry;
+  lift?: LengthEntry;
+  liquidLine?: RefrigerantLineInput;
+  longestLength?: LengthEntry;
+  longestLift?: LengthEntry;
+  oilDensity?: DensityEntry;
+  prechargedLength?: LengthEntry;
+  refrigerant?: RefrigerantEntry;
+  suctionLine?: RefrigerantLineInput;
+  tubeTemperature?: TemperatureEntry;
+}
+/**
+ * The unit cooling.
+ */
+export interface CoolingDutyInput {
+  capacity?: PowerEntry;
+  condensingTemperature?: TemperatureEntry;
+  evaporatingTemperature?: TemperatureEntry;
+  subcooling?: TemperatureDifferenceEntry;
+  superheat?: TemperatureDifferenceEntry;
+}
+/**
+ * The unit heating.
+ */
+export interface HeatingDutyInput {
+  capacity?: PowerEntry;
+  condensingTemperature?: TemperatureEntry;
+  dischargeSuperheat?: TemperatureDifferenceEntry;
+  subcooling?: TemperatureDifferenceEntry;
+}
+/**
+ * One of the two lines. Exactly one of `tube` and `bore` is required.
+ */
+export interface RefrigerantLineInput {
+  bore?: LengthEntry;
+  elbows45?: CountEntry;
+  elbows90?: CountEntry;
+  length?: LengthEntry;
+  /**
+   * The tubes of a unit's smaller ports that are joined into this line, one entry a port.
+   *
+   * @maxItems 20000
+   */
+  ports?: PortTubeInput[];
+  teeBranches?: CountEntry;
+  teeRuns?: CountEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  wall?: LengthEntry;
+}
+/**
+ * The tube of a port. Exactly one of `tube` and `bore` is required.
+ */
+export interface PortTubeInput {
+  bore?: LengthEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  wall?: LengthEntry;
+}
+/**
  * What [`moist_air`] finds.
  */
 export interface MoistAirAnswer {
@@ -1324,13 +1669,6 @@ export interface Component {
 /**
  * A figure and where it comes from.
  */
-export interface SourcedDensity {
-  figure: Density;
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
 export interface SourcedFlareClass {
   figure: FlareClass;
   source: SourceId;
@@ -1531,30 +1869,6 @@ export interface TubeAnswer {
    * The working.
    */
   working: Step[];
-}
-/**
- * What a tube bears at a temperature.
- */
-export interface Rating {
-  /**
-   * How it stands to the design pressure: at least as high is in band. Its uncertainty is 0,
-   * since the rating already takes the least wall and the largest diameter.
-   */
-  againstDesignPressure?: Judgement | null;
-  allowableStress: Stress;
-  ratedPressure: GaugePressure;
-  tableTemperature: Temperature;
-  temperature: Temperature;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement {
-  figure: GaugePressure;
-  limit: GaugePressure;
-  margin: PressureDifference;
-  uncertainty: PressureDifference;
-  verdict: Verdict;
 }
 /**
  * What [`tube`] asks for.
