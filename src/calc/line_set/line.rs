@@ -120,6 +120,7 @@ impl Line {
             name,
             outside_diameter,
             bore: self.width.bore(),
+            length: self.length,
             fittings_length: self.fittings_length(),
             equivalent_length: self.equivalent_length(),
             rating: borne,

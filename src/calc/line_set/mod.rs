@@ -152,6 +152,8 @@ pub fn line_set(input: &LineSetInput) -> Result<LineSetAnswer, Problems> {
         suction_line: lines_found.1,
         cooling,
         heating,
+        // In heating the liquid flows to the outdoor unit.
+        rise: site.liquid_climb(Way::Heating),
         limits,
         sources: refrigerant.equations(),
     })
