@@ -26,19 +26,20 @@ export async function build({
   worker = "src/worker.ts",
   extraFiles = {},
 } = {}) {
-  const module = await readFile(join(here, "generated/coldwright_bg.wasm"));
-  const moduleName = `core-${hash(module)}.wasm`;
-  const { files: code, first } = await bundle({ entries: ["src/main.tsx"], moduleName, isDevelopment });
-  const files = new Map([...code, [moduleName, module], ...(await icons()), ...Object.entries(extraFiles)]);
+  const whole = await readFile(join(here, "generated/coldwright_bg.wasm"));
+  const first = await readFile(join(here, "generated/first/coldwright_bg.wasm"));
+  const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
+  const { files: code, first: firstCode } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
   files.set("manifest.webmanifest", await readFile(join(here, "manifest.webmanifest")));
   const page = await readFile(join(here, "index.html"), "utf8");
   const filled = fill(page, {
     policy: contentSecurityPolicy,
-    core: hash(module),
+    core: hash(whole),
     script: [...files.keys()].find((name) => name.startsWith("main-")),
-    module: moduleName,
+    module: modules.first,
     // They must not wait for the script to name them.
-    preloads: first.filter((name) => name.startsWith("chunk-")).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
+    preloads: firstCode.filter((name) => name.startsWith("chunk-")).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
   });
   const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));
   const listed = ["./", ...files.keys()];
@@ -47,7 +48,7 @@ export async function build({
   const { files: workers } = await bundle({ entries: [worker], isDevelopment, version, listed });
   for (const [, content] of workers) files.set("worker.js", content);
   await write(out, files);
-  return { out, version, listed, first: ["./", moduleName, ...first] };
+  return { out, version, listed, first: ["./", modules.first, ...firstCode] };
 }
 
 function fill(template, values) {

@@ -12,7 +12,7 @@ const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
  * Bundles each entry; gives the files by name, a hash of the content in each, and the names of those
  * that the entries themselves load: the others are fetched later.
  */
-export async function bundle({ entries, moduleName = "", isDevelopment, version = "", listed = [] }) {
+export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [] }) {
   const { outputFiles, metafile } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
@@ -32,7 +32,8 @@ export async function bundle({ entries, moduleName = "", isDevelopment, version 
     jsxImportSource: "preact",
     define: {
       DEVELOPMENT: JSON.stringify(isDevelopment),
-      MODULE: JSON.stringify(`./${moduleName}`),
+      FIRST_MODULE: JSON.stringify(`./${modules.first}`),
+      WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
       VERSION: JSON.stringify(version),
       FILES: JSON.stringify(listed),
     },

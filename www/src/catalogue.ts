@@ -379,7 +379,15 @@ export type SourceId =
   | "colebrook-1939"
   | "moody-1944"
   | "fitting-equivalent-lengths"
-  | "plate";
+  | "plate"
+  | "vacuum-conductance"
+  | "knudsen-1909"
+  | "evacuation-time"
+  | "vacuum-purging"
+  | "valve-core-resistance"
+  | "damp-system"
+  | "evacuation-practice"
+  | "water-conductivity";
 /**
  * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
  */
@@ -643,6 +651,85 @@ export type VolumeFlowEntry =
     }
   | null;
 /**
+ * Something to change, the rest staying as it is.
+ */
+export type LineChange = "cores-out" | "larger-hose" | "shorter-hose" | "second-hose" | "larger-pump";
+/**
+ * time in s
+ */
+export type Time = number & {readonly quantity?: "time"};
+/**
+ * A part of what lies between the system and the vacuum.
+ */
+export type LinePart = "pump" | "hose" | "valve-core";
+/**
+ * What limits the figures of a pump-down.
+ */
+export type PumpDownNotice =
+  | "no-hose-entered"
+  | "hose-short-for-its-bore"
+  | "core-resistance-assumed"
+  | "target-below-ultimate"
+  | "water-stays"
+  | "vapour-taken-as-air"
+  | "water-left-at-break"
+  | "laminar-flow-assumed"
+  | "tight-system-assumed";
+/**
+ * volume in m³
+ */
+export type Volume = number & {readonly quantity?: "volume"};
+/**
+ * power in W
+ */
+export type Power = number & {readonly quantity?: "power"};
+/**
+ * What the vapour stands over.
+ */
+export type Surface = "ice" | "liquid";
+/**
+ * Whether water freezes under the pump. Ice forms below 611.657 Pa, 4588 micron.
+ */
+export type IceRisk = "no-ice" | "ice-possible" | "ice-forms";
+/**
+ * mass in kg
+ */
+export type Mass = number & {readonly quantity?: "mass"};
+/**
+ * volume as a number in m³, or as text with a unit such as "1.8 L"; {text, assume} gives the unit of a bare number
+ */
+export type VolumeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type ValveCoreEntry = ("in" | "out") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MoistureEntry = ("dry" | "damp") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
+/**
+ * mass as a number in kg, or as text with a unit such as "2 lb 6 oz"; {text, assume} gives the unit of a bare number
+ */
+export type MassEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * A pure substance in a refrigerant.
  */
 export type Substance =
@@ -755,10 +842,6 @@ export type TorqueBandEntry =
  */
 export type Area = number & {readonly quantity?: "area"};
 /**
- * mass in kg
- */
-export type Mass = number & {readonly quantity?: "mass"};
-/**
  * mass-per-length in kg/m
  */
 export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
@@ -771,21 +854,9 @@ export type Stress = number & {readonly quantity?: "stress"};
  */
 export type TubeSeries = "astm-b280" | "en-12735-1";
 /**
- * volume in m³
- */
-export type Volume = number & {readonly quantity?: "volume"};
-/**
- * one of the words, or an empty text for none
- */
-export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
-/**
  * State of a vapour.
  */
 export type VapourState = "saturated" | "superheated";
-/**
- * What the vapour stands over.
- */
-export type Surface = "ice" | "liquid";
 /**
  * What kind of thing a source is.
  */
@@ -819,6 +890,10 @@ export interface Catalogue {
     "pipe-friction": {
       answer: PipeFrictionAnswer;
       input: PipeFrictionInput;
+    };
+    "pump-down": {
+      answer: PumpDownAnswer;
+      input: PumpDownInput;
     };
     saturation: {
       answer: SaturationAnswer;
@@ -1218,6 +1293,234 @@ export interface PipeFrictionInput {
   velocity?: VelocityEntry;
   viscosity?: DynamicViscosityEntry;
   volumeFlow?: VolumeFlowEntry;
+}
+/**
+ * What [`pump_down`](super::pump_down) finds.
+ */
+export interface PumpDownAnswer {
+  ambient: Ambient;
+  /**
+   * The change that saves most; absent if none saves anything.
+   */
+  bestChange?: LineChange | null;
+  /**
+   * What a change would save on the way to the goal, the best first.
+   */
+  changes: Change[];
+  /**
+   * The course of the pressure from the start to the goal, for a drawing; empty without a goal.
+   */
+  curve: CurvePoint[];
+  /**
+   * About how much longer each of these takes because gas near the pressure of the air does not flow
+   * smoothly but turbulent, or choked in a narrow core: a rough estimate, not in the times. Absent without hoses.
+   */
+  earlyTurbulence?: Time | null;
+  /**
+   * Several evacuations with nitrogen between them.
+   */
+  evacuations: PlannedEvacuation[];
+  /**
+   * Pumping time of all of them; absent if one never gets there.
+   */
+  evacuationsTime?: Time | null;
+  /**
+   * The pressure for which the changes are reckoned: the lowest target that is reached.
+   */
+  goal?: AbsolutePressure | null;
+  heldBack: HeldBack;
+  limitPressure: AbsolutePressure;
+  /**
+   * Time to each target, in the order of the targets.
+   */
+  milestones: Milestone[];
+  /**
+   * What limits these figures.
+   */
+  notices: PumpDownNotice[];
+  startingPressure: AbsolutePressure;
+  volume: Volume;
+  /**
+   * The water; absent if the system is dry.
+   */
+  water?: WaterRemoval | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What a change would save.
+ */
+export interface Change {
+  /**
+   * Bore of the larger hose.
+   */
+  bore?: Length | null;
+  change: LineChange;
+  /**
+   * Speed of the larger pump.
+   */
+  pumpSpeed?: VolumeFlow | null;
+  saved: Time;
+  time: Time;
+}
+/**
+ * A point of the pressure's course.
+ */
+export interface CurvePoint {
+  pressure: AbsolutePressure;
+  time: Time;
+}
+/**
+ * One evacuation of several.
+ */
+export interface PlannedEvacuation {
+  breakPressure: AbsolutePressure;
+  lowPressure: AbsolutePressure;
+  residual: Ratio;
+  residualPressure: AbsolutePressure;
+  /**
+   * Pumping time of this evacuation; absent if it never gets there.
+   */
+  time?: Time | null;
+}
+/**
+ * What holds the pump back at a pressure in the system.
+ */
+export interface HeldBack {
+  effectiveSpeed: VolumeFlow;
+  inletPressure: AbsolutePressure;
+  /**
+   * Shares of the resistance, which add up to 1: the pump first, then each hose with its core.
+   */
+  parts: PartShare[];
+  pressure: AbsolutePressure;
+  speedPart: Ratio;
+}
+/**
+ * One part's share of the resistance.
+ */
+export interface PartShare {
+  /**
+   * Place of the hose in the list, from 1; absent for the pump.
+   */
+  hose?: number | null;
+  part: LinePart;
+  share: Ratio;
+}
+/**
+ * Time to a pressure.
+ */
+export interface Milestone {
+  pressure: AbsolutePressure;
+  /**
+   * Time from the start, 0 if it is no lower than the start; absent if it is never reached.
+   */
+  time?: Time | null;
+}
+/**
+ * How the water goes.
+ */
+export interface WaterRemoval {
+  boiling: Boiling;
+  ice: IceRisk;
+  /**
+   * The same if it stands in drops 3 mm deep, which get cold; absent if its depth was entered.
+   */
+  inDrops?: Boiling | null;
+  mass: Mass;
+}
+/**
+ * Water boiling away under a pump.
+ */
+export interface Boiling {
+  /**
+   * How deep it stands; absent for a film that keeps the ambient temperature.
+   */
+  depth?: Length | null;
+  /**
+   * Time from the start until it is gone; absent if the pump does not get it out.
+   */
+  dryAfter?: Time | null;
+  heat: Power;
+  pressure: AbsolutePressure;
+  surface: Surface;
+  temperature: Temperature;
+}
+/**
+ * What [`pump_down`](super::pump_down) asks for.
+ */
+export interface PumpDownInput {
+  altitude?: AltitudeEntry;
+  ambientTemperature?: TemperatureEntry;
+  barometer?: AbsolutePressureEntry;
+  coilVolume?: VolumeEntry;
+  coreBore?: LengthEntry;
+  coreLength?: LengthEntry;
+  /**
+   * Evacuations one after the other, each but the last broken with dry nitrogen. If nothing is
+   * entered: to 1500, 1500 and 500 micron, broken to the pressure of the air.
+   *
+   * @maxItems 20000
+   */
+  evacuations?: NitrogenBreakInput[];
+  /**
+   * The hoses, side by side, each from the system to the pump; none: the pump stands right at the system.
+   *
+   * @maxItems 20000
+   */
+  hoses?: VacuumHoseInput[];
+  moisture?: MoistureEntry;
+  pumpSpeed?: VolumeFlowEntry;
+  sharePressure?: AbsolutePressureEntry;
+  startingPressure?: AbsolutePressureEntry;
+  /**
+   * Pressures whose times are wanted; 5000, 1000, 500 and 300 micron if nothing is entered.
+   *
+   * @maxItems 20000
+   */
+  targets?: VacuumTargetInput[];
+  /**
+   * The tubes to empty, whose volumes are added up.
+   *
+   * @maxItems 20000
+   */
+  tubes?: EvacuatedTubeInput[];
+  ultimatePressure?: AbsolutePressureEntry;
+  volume?: VolumeEntry;
+  water?: MassEntry;
+  waterDepth?: LengthEntry;
+}
+/**
+ * One evacuation of several, and the nitrogen that follows it.
+ */
+export interface NitrogenBreakInput {
+  breakPressure?: GaugePressureEntry;
+  lowPressure?: AbsolutePressureEntry;
+}
+/**
+ * A hose, or several alike, from the system to the pump.
+ */
+export interface VacuumHoseInput {
+  bore?: LengthEntry;
+  core?: ValveCoreEntry;
+  count?: CountEntry;
+  length?: LengthEntry;
+}
+/**
+ * A pressure to reach.
+ */
+export interface VacuumTargetInput {
+  pressure?: AbsolutePressureEntry;
+}
+/**
+ * A length of tube that is emptied.
+ */
+export interface EvacuatedTubeInput {
+  length?: LengthEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
 }
 /**
  * What [`saturation`] finds.

@@ -1,8 +1,11 @@
-// Views that are fetched once the first figures stand: nobody who comes for a torque waits for them.
+// Views that are fetched once the first figures stand, with the whole core that they ask: nobody who comes for a
+// torque waits for them.
 // The service worker keeps them with all else, so that they need no signal later.
 
 import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { arriveLate } from "./arrival";
+import { startWholeCore } from "./core";
 
 type Views<Name extends string> = Readonly<Record<Name, FunctionComponent>>;
 
@@ -15,8 +18,8 @@ class FetchedViews<Name extends string> {
 
   /** Fetches them; without a signal in the first visit, the next call tries again. */
   fetch(then: () => void = () => {}): void {
-    this.fetching ??= this.load().then(
-      (views) => {
+    this.fetching ??= Promise.all([this.load(), startWholeCore()]).then(
+      ([views]) => {
         this.views = views;
       },
       () => {
@@ -29,10 +32,11 @@ class FetchedViews<Name extends string> {
   /** The view of this name, as soon as it is here. */
   view(name: Name): FunctionComponent {
     return () => {
-      const [, setFetched] = useState(this.views !== undefined);
+      const [isFetched, setFetched] = useState(this.views !== undefined);
       useEffect(() => {
         if (this.views === undefined) this.fetch(() => setFetched(true));
-      }, []);
+        else arriveLate();
+      }, [isFetched]);
       const View: FunctionComponent | undefined = this.views?.[name];
       return View === undefined ? <main /> : <View />;
     };
@@ -48,7 +52,7 @@ export function fetchCards(): void {
   jobCards.fetch();
 }
 
-/** A card about fluids. */
+/** A view that asks about fluids. */
 export function fluidCard(name: keyof typeof import("./views/fluid-cards")): FunctionComponent {
   return fluidCards.view(name);
 }

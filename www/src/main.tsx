@@ -2,7 +2,8 @@
 
 import { render } from "preact";
 import { listenToAddress, place } from "./address";
-import { startCore } from "./core";
+import { arrive } from "./arrival";
+import { startFirstCore } from "./core";
 import { showCrash } from "./crash";
 import { fetchCards } from "./fetched";
 import { message } from "./locale";
@@ -52,17 +53,8 @@ function draw(): void {
   shownPath = path;
 }
 
-/** After going to another place: its beginning is in view, and a screen reader says where one is. */
-function arrive(): void {
-  scrollTo(0, 0);
-  const heading = root.querySelector("h1");
-  if (heading === null) return;
-  heading.tabIndex = -1;
-  heading.focus({ preventScroll: true });
-}
-
 async function start(): Promise<void> {
-  const core = startCore();
+  const core = startFirstCore();
   applyStyle(style);
   applyToDocument();
   await core;

@@ -2,9 +2,9 @@
 
 import type { FunctionComponent } from "preact";
 import { cards } from "./card-list";
+import { fluidCard } from "./fetched";
 import { Bench } from "./views/bench";
 import { Cards } from "./views/cards";
-import { Convert } from "./views/convert";
 import { SettingsView } from "./views/settings";
 import { Tubes } from "./views/tubes";
 
@@ -20,7 +20,7 @@ const routes: Readonly<Record<string, Route>> = {
   "": bench,
   torque: bench,
   tubes: { title: "title-tubes", View: Tubes },
-  convert: { title: "title-convert", View: Convert },
+  convert: { title: "title-convert", View: fluidCard("Convert") },
   cards: { title: "title-cards", View: Cards },
   ...Object.fromEntries(cards.map(({ path, View }) => [path, { title: `title-${path}`, View }])),
   settings: { title: "title-settings", View: SettingsView },

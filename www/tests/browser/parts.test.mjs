@@ -14,9 +14,11 @@ useBrowser();
 /** The page of parts, open at a place. */
 async function openParts(t, place = "", options = {}) {
   const directory = await temporaryDirectory(t);
-  const { files, first } = await bundle({ entries: ["tests/browser/parts-page.tsx"], moduleName: "core.wasm", isDevelopment: false });
+  const { files, first } = await bundle({ entries: ["tests/browser/parts-page.tsx"], modules: { first: "first.wasm", whole: "whole.wasm" }, isDevelopment: false });
   for (const [name, content] of files) await writeFile(join(directory, name), content);
-  await copyFile(fileURLToPath(new URL("../../generated/coldwright_bg.wasm", import.meta.url)), join(directory, "core.wasm"));
+  const modules = new URL("../../generated/", import.meta.url);
+  await copyFile(fileURLToPath(new URL("first/coldwright_bg.wasm", modules)), join(directory, "first.wasm"));
+  await copyFile(fileURLToPath(new URL("coldwright_bg.wasm", modules)), join(directory, "whole.wasm"));
   const script = `<script type="module" src="${first[0]}"></script>`;
   await writeFile(join(directory, "index.html"), `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><link rel="icon" href="data:,"><title>Parts</title><body><div id="page"></div>${script}`);
   const site = await openSite(t, { directory, ...options });
