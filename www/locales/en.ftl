@@ -1373,13 +1373,10 @@ hint-hoseTemperature = empty: 25 °C (77 °F)
 
 field-readings = Readings
 field-time = Time
-field-pressure = Pressure
-field-ambientTemperature = Ambient temperature
 field-pumpEndPressure = Last reading with the pump on
 field-gaugeResolution = Smallest step of the gauge
 field-gaugeNoise = Scatter of the gauge
 field-gaugeUncertainty = Gauge may be off by
-field-volume = Volume
 field-dryPressure = Dry if it levels off below
 field-passRule = Rule
 field-passPressure = Highest pressure at the end
