@@ -628,7 +628,7 @@ line-set-cooling = cooling
 line-set-heating = heating
 line-set-liquidLine = liquid line
 line-set-suctionLine = gas line
-line-set-duty = The unit { $way }
+line-set-flow = What flows in { $way }
 line-set-lines = Lines
 line-set-length = Length of both lines, one way
 line-set-no-tube = none
@@ -646,12 +646,13 @@ line-set-gas-bore = Gas line, bore instead of a tube
 
 hint-lift = 0 if they stand level
 hint-heatingDischargeSuperheat = empty: 30 K, common practice
-hint-leastCapacity = of the full one, for the oil
+hint-leastCapacity = for the oil at part load
 hint-tubeTemperature = empty: 150 °F (66 °C), or hotter gas
 hint-oilDensity = empty: 950 kg/m³
 
-line-set-left = Subcooling left
-line-set-capacity = Capacity the gas line leaves
+line-set-left = Subcooling left in { $way }
+line-set-capacity = Capacity kept
+line-set-capacity-row = Capacity kept with this gas line
 line-set-gas-drop = Gas line takes
 line-set-gas-velocity = Gas velocity
 
@@ -664,11 +665,14 @@ line-set-all-out-of-band = { $count ->
     [one] One check is outside.
    *[other] { $count } checks are outside.
 }
-line-set-outside = Outside: { $names }.
+line-set-inside = { $count ->
+    [one] One check is inside
+   *[other] { $count } checks are inside
+}
 
 line-set-check-flash = Subcooling left at the expansion device, { $of }
 line-set-check-oil = Gas that carries oil up, { $of }
-line-set-check-oil-least = The same at the least capacity, { $of }
+line-set-check-oil-least = Gas that carries oil up at the least capacity, { $of }
 line-set-check-velocity = Velocity of the gas, { $of }
 line-set-check-rating = Pressure that the { $of } bears
 line-set-check-ports = Area of the { $of } over its ports
@@ -727,7 +731,8 @@ line-set-drop = Drop by friction
 line-set-tube-liquidLine = Tube of the liquid line
 line-set-tube-suctionLine = Tube of the gas line
 line-set-rated-at = at { $temperature }
-line-set-run = Length { $length }, lift and diameters to scale
+line-set-run = The indoor unit left, { $length } of line. Diameters are to scale; enter the lift and the higher unit to draw them.
+line-set-run-and-lift = The indoor unit left, { $length } of line, { $lift } of lift: to scale, and so are the diameters.
 line-set-drawing = Both lines from the side, { $length } long. { $higher ->
     [outdoor] The outdoor unit stands { $lift } higher.
     [indoor] The indoor unit stands { $lift } higher.

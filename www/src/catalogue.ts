@@ -661,6 +661,12 @@ export type ConvertQuantityEntry =
       | "ratio"
       | "stress"
       | "altitude"
+      | "thermal-conductivity"
+      | "heat-transfer-coefficient"
+      | "heat-flow-per-length"
+      | "pressure-rate"
+      | "leak-rate"
+      | "yearly-loss"
     )
   | ""
   | null;
