@@ -17,6 +17,7 @@ mod refusal;
 mod registry;
 pub mod saturation;
 mod saturation_point;
+pub mod standing_test;
 pub mod torque;
 pub mod tube;
 pub mod vapour;
