@@ -84,5 +84,43 @@ fn through_the_door(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, saturation_temperature, through_the_door);
+/// A hold of fifteen minutes with so many readings, moisture in the system.
+fn hold_of(readings: u32) -> String {
+    let reading = |place: u32| {
+        let minutes = 15.0 * f64::from(place) / f64::from(readings - 1);
+        let pressure = 2500.0 - 2200.0 * (-minutes / 8.0).exp();
+        let scattered = pressure * (1.0 + 0.02 * f64::from(place * 7919 % 200 + 1).sin());
+        format!(r#"{{"time":"{minutes} min","pressure":"{scattered:.0} micron"}}"#)
+    };
+    let readings: Vec<String> = (0..readings).map(reading).collect();
+    format!(
+        r#"{{"calculation":"vacuum-hold","input":{{"readings":[{}]}}}}"#,
+        readings.join(",")
+    )
+}
+
+fn many_readings(criterion: &mut Criterion) {
+    let messages = Messages::english();
+    let mut group = criterion.benchmark_group("vacuum-hold");
+    for (name, readings) in [
+        ("60 readings", 60),
+        ("1 000 readings", 1000),
+        ("10 000 readings", 10_000),
+    ] {
+        let request = hold_of(readings);
+        let reply = answer_line(request.as_bytes(), &messages);
+        assert!(reply.get("answer").is_some(), "{name} answers");
+        group.bench_function(name, |bencher| {
+            bencher.iter(|| answer_line(black_box(request.as_bytes()), &messages));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(
+    benches,
+    saturation_temperature,
+    through_the_door,
+    many_readings
+);
 criterion_main!(benches);

@@ -75,6 +75,11 @@ calculations! {
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
     "line-set" super::line_set::line_set, super::line_set::LineSetInput => super::line_set::LineSetAnswer;
     "charge" super::charge::charge, super::charge::ChargeInput => super::charge::ChargeAnswer;
+    "room-limit" super::room_limit::room_limit, super::room_limit::RoomLimitInput => super::room_limit::RoomLimitAnswer;
+    "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
+    "running" super::running::running, super::running::RunningInput => super::running::RunningAnswer;
+    "pump-down" super::pump_down::pump_down, super::pump_down::PumpDownInput => super::pump_down::PumpDownAnswer;
+    "vacuum-hold" super::vacuum_hold::vacuum_hold, super::vacuum_hold::VacuumHoldInput => super::vacuum_hold::VacuumHoldAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

@@ -53,5 +53,11 @@ pub const KELVIN_PER_FAHRENHEIT: f64 = 1.0 / 1.8;
 pub const KELVIN_AT_ZERO_CELSIUS: f64 = 273.15;
 /// Kelvin at 0 °F, exact: 459.67 °R.
 pub const KELVIN_AT_ZERO_FAHRENHEIT: f64 = 459.67 / 1.8;
+/// Seconds in an hour, exact.
+pub const SECONDS_PER_HOUR: f64 = 3600.0;
+/// Seconds in a day, exact.
+pub const SECONDS_PER_DAY: f64 = 24.0 * SECONDS_PER_HOUR;
+/// Seconds in a year of 365 days, exact.
+pub const SECONDS_PER_YEAR: f64 = 365.0 * SECONDS_PER_DAY;
 /// Radian per degree of arc.
 pub const RADIAN_PER_DEGREE: f64 = core::f64::consts::PI / 180.0;

@@ -8,6 +8,8 @@ use super::{
     Ratio, SpecificEnthalpy, SpecificHeatCapacity, Stress, System, Temperature,
     TemperatureDifference, Time, Torque, Unit, Vacuum, Velocity, Volume, VolumeFlow, normalised,
 };
+use super::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
+use super::{LeakRate, PressureRate, YearlyLoss};
 
 macro_rules! kinds {
     ($($name:ident $text:literal),* $(,)?) => {
@@ -70,6 +72,12 @@ kinds! {
     PressureDifference "pressure-difference",
     Stress "stress",
     Altitude "altitude",
+    ThermalConductivity "thermal-conductivity",
+    HeatTransferCoefficient "heat-transfer-coefficient",
+    HeatFlowPerLength "heat-flow-per-length",
+    PressureRate "pressure-rate",
+    LeakRate "leak-rate",
+    YearlyLoss "yearly-loss",
 }
 
 impl QuantityKind {

@@ -11,7 +11,9 @@ mod extent;
 pub mod factors;
 mod flaw;
 mod flow;
+mod heat;
 mod kind;
+mod leak;
 mod mass;
 mod number;
 mod pressure;
@@ -27,12 +29,14 @@ mod work;
 pub use arrived::{Arrived, DEEPEST_INPUT};
 pub use band::Band;
 pub(crate) use choice::choice;
-pub use choice::place_of_word;
+pub use choice::{place_of_arrived, place_of_word};
 pub use entry::{Enter, Entry};
 pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;
 pub use flow::{DynamicViscosity, Time, Velocity, VolumeFlow};
+pub use heat::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
 pub use kind::QuantityKind;
+pub use leak::{LeakRate, PressureRate, YearlyLoss};
 pub use mass::{Density, Mass, MassFlow, MassPerLength};
 pub use pressure::{
     AbsolutePressure, GaugePressure, PressureDifference, STANDARD_ATMOSPHERE, Stress, Vacuum,

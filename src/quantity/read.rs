@@ -195,6 +195,12 @@ pub fn example(kind: QuantityKind) -> &'static str {
         QuantityKind::SpecificHeatCapacity => "4.19 kJ/(kg·K)",
         QuantityKind::DynamicViscosity => "0.16 mPa·s",
         QuantityKind::Angle => "45°",
+        QuantityKind::ThermalConductivity => "0.036 W/(m·K)",
+        QuantityKind::HeatTransferCoefficient => "9 W/(m²·K)",
+        QuantityKind::HeatFlowPerLength => "8 W/m",
+        QuantityKind::PressureRate => "0.5 psi/h",
+        QuantityKind::LeakRate => "0.01 mbar·L/s",
+        QuantityKind::YearlyLoss => "50 g/year",
         QuantityKind::Time => "30 min",
         QuantityKind::Ratio => "4 %",
     }

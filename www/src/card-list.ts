@@ -16,7 +16,10 @@ export interface Card {
 
 /** Within a group in the order in which they are offered. */
 export const cards: readonly Card[] = [
+  { path: "pump-down", group: "dry", View: jobCard("PumpDown") },
   { path: "charge", group: "charge", View: jobCard("Charge") },
+  { path: "room-limit", group: "plan", View: jobCard("RoomLimit") },
+  { path: "insulation", group: "plan", View: jobCard("Insulation") },
   { path: "saturation", group: "look-up", View: fluidCard("Saturation") },
   { path: "moist-air", group: "look-up", View: fluidCard("MoistAir") },
   { path: "water", group: "look-up", View: fluidCard("Water") },

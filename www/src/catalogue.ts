@@ -81,7 +81,26 @@ export type SourceId =
   | "ari-guideline-k"
   | "un-p200"
   | "49-cfr-173.304"
-  | "water-at-60-f";
+  | "water-at-60-f"
+  | "real-decreto-552-2019-rooms"
+  | "astm-c534"
+  | "churchill-chu-1975"
+  | "churchill-bernstein-1977"
+  | "us-standard-atmosphere-1976"
+  | "title-24-2008-ra3.2"
+  | "ashrae-37"
+  | "vacuum-conductance"
+  | "knudsen-1909"
+  | "evacuation-time"
+  | "vacuum-purging"
+  | "valve-core-resistance"
+  | "damp-system"
+  | "evacuation-practice"
+  | "water-conductivity"
+  | "ufgs-15182"
+  | "real-decreto-552-2019-evacuation"
+  | "jeffreys-1939"
+  | "vacuum-technology";
 /**
  * length in m
  */
@@ -191,7 +210,13 @@ export type QuantityKind =
   | "temperature-difference"
   | "pressure-difference"
   | "stress"
-  | "altitude";
+  | "altitude"
+  | "thermal-conductivity"
+  | "heat-transfer-coefficient"
+  | "heat-flow-per-length"
+  | "pressure-rate"
+  | "leak-rate"
+  | "yearly-loss";
 /**
  * mass as a number in kg, or as text with a unit such as "2 lb 6 oz"; {text, assume} gives the unit of a bare number
  */
@@ -636,6 +661,12 @@ export type ConvertQuantityEntry =
       | "ratio"
       | "stress"
       | "altitude"
+      | "thermal-conductivity"
+      | "heat-transfer-coefficient"
+      | "heat-flow-per-length"
+      | "pressure-rate"
+      | "leak-rate"
+      | "yearly-loss"
     )
   | ""
   | null;
@@ -668,13 +699,73 @@ export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
  */
 export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
 /**
- * power in W
- */
-export type Power = number & {readonly quantity?: "power"};
-/**
  * temperature-difference in K
  */
 export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
+/**
+ * heat-flow-per-length in W/m
+ */
+export type HeatFlowPerLength = number & {readonly quantity?: "heat-flow-per-length"};
+/**
+ * heat-transfer-coefficient in W/(m²·K)
+ */
+export type HeatTransferCoefficient = number & {readonly quantity?: "heat-transfer-coefficient"};
+/**
+ * Where the heat transfer coefficient at the outside comes from.
+ */
+export type CoefficientBasis = "coefficient-entered" | "coefficient-still-air" | "coefficient-moving-air";
+/**
+ * thermal-conductivity in W/(m·K)
+ */
+export type ThermalConductivity = number & {readonly quantity?: "thermal-conductivity"};
+/**
+ * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
+ */
+export type VelocityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * thermal-conductivity as a number in W/(m·K), or as text with a unit such as "0.036 W/(m·K)"; {text, assume} gives the unit of a bare number
+ */
+export type ThermalConductivityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
+ */
+export type RatioEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * heat-transfer-coefficient as a number in W/(m²·K), or as text with a unit such as "9 W/(m²·K)"; {text, assume} gives the unit of a bare number
+ */
+export type HeatTransferCoefficientEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * power in W
+ */
+export type Power = number & {readonly quantity?: "power"};
 /**
  * specific-enthalpy in J/kg
  */
@@ -734,17 +825,6 @@ export type GaugePressureEntry =
  */
 export type HigherUnitEntry = ("indoor" | "outdoor") | "" | null;
 /**
- * ratio as a number in 1, or as text with a unit such as "4 %"; {text, assume} gives the unit of a bare number
- */
-export type RatioEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
  * a whole number
  */
 export type CountEntry = number | string | null;
@@ -790,17 +870,6 @@ export type MassFlowEntry =
     }
   | null;
 /**
- * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
- */
-export type VelocityEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
  * dynamic-viscosity as a number in Pa·s, or as text with a unit such as "0.16 mPa·s"; {text, assume} gives the unit of a bare number
  */
 export type DynamicViscosityEntry =
@@ -823,6 +892,231 @@ export type VolumeFlowEntry =
     }
   | null;
 /**
+ * Something to change, the rest staying as it is.
+ */
+export type LineChange = "cores-out" | "larger-hose" | "shorter-hose" | "second-hose" | "larger-pump";
+/**
+ * time in s
+ */
+export type Time = number & {readonly quantity?: "time"};
+/**
+ * A part of what lies between the system and the vacuum.
+ */
+export type LinePart = "pump" | "hose" | "valve-core";
+/**
+ * What limits the figures of a pump-down.
+ */
+export type PumpDownNotice =
+  | "no-hose-entered"
+  | "hose-short-for-its-bore"
+  | "core-resistance-assumed"
+  | "target-below-ultimate"
+  | "water-stays"
+  | "vapour-taken-as-air"
+  | "water-left-at-break"
+  | "laminar-flow-assumed"
+  | "tight-system-assumed";
+/**
+ * What the vapour stands over.
+ */
+export type Surface = "ice" | "liquid";
+/**
+ * Whether water freezes under the pump. Ice forms below 611.657 Pa, 4588 micron.
+ */
+export type IceRisk = "no-ice" | "ice-possible" | "ice-forms";
+/**
+ * one of the words, or an empty text for none
+ */
+export type ValveCoreEntry = ("in" | "out") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MoistureEntry = ("dry" | "damp") | "" | null;
+/**
+ * How a charge stands to the caps.
+ */
+export type ChargeStanding = "no-room-limit" | "room-limited" | "above-cap";
+/**
+ * What must be known beside the figures.
+ */
+export type RoomNotice =
+  | "local-code-decides"
+  | "flammability-limit-entered"
+  | "concentration-limit-entered"
+  | "above-concentration-limit"
+  | "measures-needed"
+  | "above-every-cap";
+/**
+ * What limits the charge in a room.
+ */
+export type Governor = "by-room-formula" | "by-small-charge" | "by-cap" | "by-concentration";
+/**
+ * Which rule a limit follows.
+ */
+export type RoomRule = "room-formula" | "concentration-limit";
+/**
+ * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
+ */
+export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
+/**
+ * How an indoor unit is mounted.
+ */
+export type Mounting = "floor" | "window" | "wall" | "ceiling";
+/**
+ * area as a number in m², or as text with a unit such as "21 m²"; {text, assume} gives the unit of a bare number
+ */
+export type AreaEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MountingEntry = ("floor" | "window" | "wall" | "ceiling") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RoomRuleEntry = ("room-formula" | "concentration-limit") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type SafetyClassEntry = ("A1" | "A2L" | "A3" | "B2L") | "" | null;
+/**
+ * Where a figure surely stands to its band.
+ */
+export type Deviation = "low" | "in-band" | "high";
+/**
+ * What a figure's error comes from.
+ */
+export type ErrorSource =
+  | "suction-gauge"
+  | "liquid-gauge"
+  | "suction-thermometer"
+  | "liquid-thermometer"
+  | "air-thermometers"
+  | "hygrometer"
+  | "airflow-measurement"
+  | "refrigerant-data";
+/**
+ * Why a figure has no verdict.
+ */
+export type WhyOpen =
+  | "needs-readings"
+  | "needs-plate"
+  | "needs-target"
+  | "needs-device"
+  | "needs-wet-bulb-and-outdoor"
+  | "target-too-low"
+  | "outdoor-too-cold"
+  | "outside-rule"
+  | "not-settled";
+/**
+ * Why a band is the target.
+ */
+export type TargetBasis = "plate" | "valve-range" | "orifice-rule" | "common-practice";
+/**
+ * What the system does.
+ */
+export type RunningMode = "cooling" | "heating";
+/**
+ * What has to be known about the figures besides their verdicts.
+ */
+export type RunningNotice =
+  | "liquid-in-suction"
+  | "vapour-in-liquid"
+  | "subcooling-from-discharge"
+  | "settling-not-entered"
+  | "outdoor-not-entered"
+  | "outdoor-too-cold"
+  | "air-the-other-way"
+  | "causes-in-cooling-only";
+/**
+ * What is known of the airflow over the indoor coil.
+ */
+export type IndoorAirflow = "airflow-ruled-out" | "airflow-not-ruled-out" | "airflow-too-little";
+/**
+ * A usual cause of what is out of band.
+ */
+export type UsualCause =
+  | "low-indoor-airflow"
+  | "undercharge"
+  | "overcharge"
+  | "outdoor-coil"
+  | "non-condensables"
+  | "metering-restriction"
+  | "liquid-line-restriction"
+  | "metering-overfeed"
+  | "weak-compressor";
+/**
+ * What to look at next. Only [`NextCheck::FindLeakThenWeighIn`] leads to adding refrigerant.
+ */
+export type NextCheck =
+  | "check-indoor-airflow"
+  | "rule-out-airflow"
+  | "find-leak-then-weigh-in"
+  | "compare-charge"
+  | "check-outdoor-coil"
+  | "check-standing-pressure"
+  | "check-metering-device"
+  | "check-liquid-line"
+  | "check-bulb-and-orifice"
+  | "check-compressor";
+/**
+ * The figures that deviations are looked for in, in the order of the table of signs.
+ */
+export type RunningFigure =
+  "superheat" | "subcooling" | "evaporating-difference" | "condensing-difference" | "temperature-split";
+export type YesOrNoEntry = boolean | null;
+/**
+ * a band of temperature-difference: text such as "34-42 K", "38 ± 4 K" or "38 K"; {low, high}; or a number in K
+ */
+export type TemperatureDifferenceBandEntry =
+  | number
+  | string
+  | {
+      high: number | string;
+      low: number | string;
+    }
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * pressure-difference as a number in Pa, or as text with a unit such as "0.6 psi"; {text, assume} gives the unit of a bare number
+ */
+export type PressureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MeteringDeviceEntry = ("thermostatic-valve" | "electronic-valve" | "fixed-orifice") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RunningModeEntry = ("cooling" | "heating") | "" | null;
+/**
+ * time as a number in s, or as text with a unit such as "30 min"; {text, assume} gives the unit of a bare number
+ */
+export type TimeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * A pure substance in a refrigerant.
  */
 export type Substance =
@@ -831,10 +1125,6 @@ export type Substance =
  * A family of compressor oils.
  */
 export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
-/**
- * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
- */
-export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
 /**
  * specific-heat-capacity in J/(kg·K)
  */
@@ -894,13 +1184,44 @@ export type TorqueBandEntry =
  */
 export type TubeSeries = "astm-b280" | "en-12735-1";
 /**
+ * The laws that are fitted.
+ */
+export type Shape = "linear-rise" | "plateau" | "plateau-and-linear-rise";
+/**
+ * pressure-rate in Pa/s
+ */
+export type PressureRate = number & {readonly quantity?: "pressure-rate"};
+/**
+ * leak-rate in Pa·m³/s
+ */
+export type LeakRate = number & {readonly quantity?: "leak-rate"};
+/**
+ * Whose rule holds.
+ */
+export type PassRule = "ufgs-15182" | "real-decreto-552-2019" | "plate";
+/**
+ * Why there is no verdict.
+ */
+export type HoldReason =
+  | "too-few-readings"
+  | "causes-alike"
+  | "fits-no-law"
+  | "readings-fall"
+  | "level-too-high"
+  | "slow-rise"
+  | "gauge-shows-nothing";
+/**
+ * What the hold says of the system.
+ */
+export type HoldVerdict = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
+/**
+ * one of the words, or an empty text for none
+ */
+export type PassRuleEntry = ("ufgs-15182" | "real-decreto-552-2019" | "plate") | "" | null;
+/**
  * State of a vapour.
  */
 export type VapourState = "saturated" | "superheated";
-/**
- * What the vapour stands over.
- */
-export type Surface = "ice" | "liquid";
 /**
  * What kind of thing a source is.
  */
@@ -927,6 +1248,10 @@ export interface Catalogue {
       answer: FlareAnswer;
       input: FlareInput;
     };
+    insulation: {
+      answer: InsulationAnswer;
+      input: InsulationInput;
+    };
     "line-set": {
       answer: LineSetAnswer;
       input: LineSetInput;
@@ -943,6 +1268,18 @@ export interface Catalogue {
       answer: PipeFrictionAnswer;
       input: PipeFrictionInput;
     };
+    "pump-down": {
+      answer: PumpDownAnswer;
+      input: PumpDownInput;
+    };
+    "room-limit": {
+      answer: RoomLimitAnswer;
+      input: RoomLimitInput;
+    };
+    running: {
+      answer: RunningAnswer;
+      input: RunningInput;
+    };
     saturation: {
       answer: SaturationAnswer;
       input: SaturationInput;
@@ -954,6 +1291,10 @@ export interface Catalogue {
     tube: {
       answer: TubeAnswer;
       input: TubeInput;
+    };
+    "vacuum-hold": {
+      answer: VacuumHoldAnswer;
+      input: VacuumHoldInput;
     };
     vapour: {
       answer: VapourAnswer;
@@ -1536,6 +1877,94 @@ export interface FlareInput {
   tube?: LengthEntry;
 }
 /**
+ * What [`insulation`] finds.
+ */
+export interface InsulationAnswer {
+  ambient: Ambient;
+  bare: Layer;
+  coefficientBasis: CoefficientBasis;
+  /**
+   * The line with each thickness that is commonly sold.
+   */
+  common: Layer[];
+  /**
+   * The next thickness that is commonly sold; absent if none is needed or none is so thick.
+   */
+  commonThickness?: Length | null;
+  conductivity: SourcedThermalConductivity;
+  dewPoint: Temperature;
+  /**
+   * The line with the thickness entered.
+   */
+  entered?: Layer | null;
+  /**
+   * Whether any insulation is needed against condensation.
+   */
+  isNeeded: boolean;
+  least: Layer;
+  leastSurfaceTemperature: Temperature;
+  /**
+   * Name of the tube's size; absent if it is in no table.
+   */
+  name?: string | null;
+  outsideDiameter: Length;
+  relativeHumidity: Ratio;
+  thickness: Length;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A line with insulation of one thickness.
+ */
+export interface Layer {
+  againstDewPoint: Judgement8;
+  heatGain: HeatFlowPerLength;
+  outsideDiameter: Length;
+  surfaceCoefficient: HeatTransferCoefficient;
+  surfaceTemperature: Temperature;
+  thickness: Length;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement8 {
+  figure: Temperature;
+  limit: Temperature;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedThermalConductivity {
+  figure: ThermalConductivity;
+  source: SourceId;
+}
+/**
+ * What [`insulation`] asks for.
+ */
+export interface InsulationInput {
+  airSpeed?: VelocityEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  conductivity?: ThermalConductivityEntry;
+  dewPoint?: TemperatureEntry;
+  dewPointMargin?: TemperatureDifferenceEntry;
+  dryBulb?: TemperatureEntry;
+  emissivity?: RatioEntry;
+  humidityUncertainty?: RatioEntry;
+  lineTemperature?: TemperatureEntry;
+  relativeHumidity?: RatioEntry;
+  surfaceCoefficient?: HeatTransferCoefficientEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+  thickness?: LengthEntry;
+  tube?: LengthEntry;
+  wetBulb?: TemperatureEntry;
+}
+/**
  * What [`line_set`](super::line_set) finds.
  */
 export interface LineSetAnswer {
@@ -1979,6 +2408,618 @@ export interface PipeFrictionInput {
   volumeFlow?: VolumeFlowEntry;
 }
 /**
+ * What [`pump_down`](super::pump_down) finds.
+ */
+export interface PumpDownAnswer {
+  ambient: Ambient;
+  /**
+   * The change that saves most; absent if none saves anything.
+   */
+  bestChange?: LineChange | null;
+  /**
+   * What a change would save on the way to the goal, the best first.
+   */
+  changes: Change[];
+  /**
+   * The course of the pressure from the start to the goal, for a drawing; empty without a goal.
+   */
+  curve: CurvePoint[];
+  /**
+   * About how much longer each of these takes because gas near the pressure of the air does not flow
+   * smoothly but turbulent, or choked in a narrow core: a rough estimate, not in the times. Absent without hoses.
+   */
+  earlyTurbulence?: Time | null;
+  /**
+   * Several evacuations with nitrogen between them.
+   */
+  evacuations: PlannedEvacuation[];
+  /**
+   * Pumping time of all of them; absent if one never gets there.
+   */
+  evacuationsTime?: Time | null;
+  /**
+   * The pressure for which the changes are reckoned: the lowest target that is reached.
+   */
+  goal?: AbsolutePressure | null;
+  heldBack: HeldBack;
+  limitPressure: AbsolutePressure;
+  /**
+   * Time to each target, in the order of the targets.
+   */
+  milestones: Milestone[];
+  /**
+   * What limits these figures.
+   */
+  notices: PumpDownNotice[];
+  startingPressure: AbsolutePressure;
+  volume: Volume;
+  /**
+   * The water; absent if the system is dry.
+   */
+  water?: WaterRemoval | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What a change would save.
+ */
+export interface Change {
+  /**
+   * Bore of the larger hose.
+   */
+  bore?: Length | null;
+  change: LineChange;
+  /**
+   * Speed of the larger pump.
+   */
+  pumpSpeed?: VolumeFlow | null;
+  saved: Time;
+  time: Time;
+}
+/**
+ * A point of the pressure's course.
+ */
+export interface CurvePoint {
+  pressure: AbsolutePressure;
+  time: Time;
+}
+/**
+ * One evacuation of several.
+ */
+export interface PlannedEvacuation {
+  breakPressure: AbsolutePressure;
+  lowPressure: AbsolutePressure;
+  residual: Ratio;
+  residualPressure: AbsolutePressure;
+  /**
+   * Pumping time of this evacuation; absent if it never gets there.
+   */
+  time?: Time | null;
+}
+/**
+ * What holds the pump back at a pressure in the system.
+ */
+export interface HeldBack {
+  effectiveSpeed: VolumeFlow;
+  inletPressure: AbsolutePressure;
+  /**
+   * Shares of the resistance, which add up to 1: the pump first, then each hose with its core.
+   */
+  parts: PartShare[];
+  pressure: AbsolutePressure;
+  speedPart: Ratio;
+}
+/**
+ * One part's share of the resistance.
+ */
+export interface PartShare {
+  /**
+   * Place of the hose in the list, from 1; absent for the pump.
+   */
+  hose?: number | null;
+  part: LinePart;
+  share: Ratio;
+}
+/**
+ * Time to a pressure.
+ */
+export interface Milestone {
+  pressure: AbsolutePressure;
+  /**
+   * Time from the start, 0 if it is no lower than the start; absent if it is never reached.
+   */
+  time?: Time | null;
+}
+/**
+ * How the water goes.
+ */
+export interface WaterRemoval {
+  boiling: Boiling;
+  ice: IceRisk;
+  /**
+   * The same if it stands in drops 3 mm deep, which get cold; absent if its depth was entered.
+   */
+  inDrops?: Boiling | null;
+  mass: Mass;
+}
+/**
+ * Water boiling away under a pump.
+ */
+export interface Boiling {
+  /**
+   * How deep it stands; absent for a film that keeps the ambient temperature.
+   */
+  depth?: Length | null;
+  /**
+   * Time from the start until it is gone; absent if the pump does not get it out.
+   */
+  dryAfter?: Time | null;
+  heat: Power;
+  pressure: AbsolutePressure;
+  surface: Surface;
+  temperature: Temperature;
+}
+/**
+ * What [`pump_down`](super::pump_down) asks for.
+ */
+export interface PumpDownInput {
+  altitude?: AltitudeEntry;
+  ambientTemperature?: TemperatureEntry;
+  barometer?: AbsolutePressureEntry;
+  coilVolume?: VolumeEntry;
+  coreBore?: LengthEntry;
+  coreLength?: LengthEntry;
+  /**
+   * Evacuations one after the other, each but the last broken with dry nitrogen. If nothing is
+   * entered: to 1500, 1500 and 500 micron, broken to the pressure of the air.
+   *
+   * @maxItems 20000
+   */
+  evacuations?: NitrogenBreakInput[];
+  /**
+   * The hoses, side by side, each from the system to the pump; none: the pump stands right at the system.
+   *
+   * @maxItems 20000
+   */
+  hoses?: VacuumHoseInput[];
+  moisture?: MoistureEntry;
+  pumpSpeed?: VolumeFlowEntry;
+  sharePressure?: AbsolutePressureEntry;
+  startingPressure?: AbsolutePressureEntry;
+  /**
+   * Pressures whose times are wanted; 5000, 1000, 500 and 300 micron if nothing is entered.
+   *
+   * @maxItems 20000
+   */
+  targets?: VacuumTargetInput[];
+  /**
+   * The tubes to empty, whose volumes are added up.
+   *
+   * @maxItems 20000
+   */
+  tubes?: EvacuatedTubeInput[];
+  ultimatePressure?: AbsolutePressureEntry;
+  volume?: VolumeEntry;
+  water?: MassEntry;
+  waterDepth?: LengthEntry;
+}
+/**
+ * One evacuation of several, and the nitrogen that follows it.
+ */
+export interface NitrogenBreakInput {
+  breakPressure?: GaugePressureEntry;
+  lowPressure?: AbsolutePressureEntry;
+}
+/**
+ * A hose, or several alike, from the system to the pump.
+ */
+export interface VacuumHoseInput {
+  bore?: LengthEntry;
+  core?: ValveCoreEntry;
+  count?: CountEntry;
+  length?: LengthEntry;
+}
+/**
+ * A pressure to reach.
+ */
+export interface VacuumTargetInput {
+  pressure?: AbsolutePressureEntry;
+}
+/**
+ * A length of tube that is emptied.
+ */
+export interface EvacuatedTubeInput {
+  length?: LengthEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+}
+/**
+ * What [`room_limit`] finds.
+ */
+export interface RoomLimitAnswer {
+  /**
+   * Caps by the class; absent where a concentration governs.
+   */
+  caps?: ChargeCaps | null;
+  /**
+   * How the charge stands to that; no more is in band.
+   */
+  charge?: Judgement7 | null;
+  /**
+   * How the charge stands to the caps.
+   */
+  chargeStanding?: ChargeStanding | null;
+  /**
+   * Concentration limit taken; absent if neither the table nor the input has one and the rule needs none.
+   */
+  concentrationLimit?: SourcedDensity | null;
+  /**
+   * Place in `rooms`, counted from 0, of the one that allows least.
+   */
+  governingRoom?: number | null;
+  /**
+   * What that room allows.
+   */
+  largestCharge?: Mass | null;
+  /**
+   * Lower flammability limit taken; absent if it does not burn.
+   */
+  lowerFlammabilityLimit?: SourcedDensity | null;
+  /**
+   * What must be known beside the figures.
+   */
+  notices: RoomNotice[];
+  /**
+   * The rooms in the order in which they were entered.
+   */
+  rooms: RoomAllowance[];
+  rule: RoomRule;
+  safetyClass: SourcedSafetyClass;
+  /**
+   * Smallest room for the charge at each usual mounting; empty where the charge needs no room or may be in none.
+   */
+  smallestRooms: SmallestRoom[];
+  /**
+   * Smallest volume of a room for the charge, where a concentration governs.
+   */
+  smallestVolume?: Volume | null;
+  /**
+   * The edition it is taken from.
+   */
+  sources: SourceId[];
+  /**
+   * The working, that of the room that allows least.
+   */
+  working: Step[];
+}
+/**
+ * Charges at which the rule for a flammable refrigerant changes, the factor of its class included.
+ */
+export interface ChargeCaps {
+  cap: Mass;
+  noRoomLimit: Mass;
+  withMeasures: Mass;
+}
+/**
+ * What a room allows.
+ */
+export interface RoomAllowance {
+  area: Area;
+  /**
+   * How the charge stands to what the room allows; no more is in band.
+   */
+  charge?: Judgement7 | null;
+  /**
+   * Concentration limit times volume; absent without a height or a limit. It governs only where `governor` says so.
+   */
+  concentrationCharge?: Mass | null;
+  /**
+   * Charge by the formula for flammable refrigerants, before the caps; absent where a concentration governs.
+   */
+  formulaCharge?: Mass | null;
+  governor: Governor;
+  largestCharge: Mass;
+  /**
+   * What it is called.
+   */
+  name?: string | null;
+  /**
+   * From the floor to where refrigerant would come out.
+   */
+  releaseHeight?: Length | null;
+  /**
+   * Smallest floor area for the charge, at this height of release or this height of room; absent where the charge needs no room
+   * or may be in none.
+   */
+  smallestArea?: Area | null;
+  /**
+   * Volume, if its height was entered.
+   */
+  volume?: Volume | null;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedSafetyClass {
+  figure: SafetyClass;
+  source: SourceId;
+}
+/**
+ * Smallest room at a mounting.
+ */
+export interface SmallestRoom {
+  area: Area;
+  mounting: Mounting;
+  releaseHeight: Length;
+}
+/**
+ * What [`room_limit`] asks for.
+ */
+export interface RoomLimitInput {
+  charge?: MassEntry;
+  chargeUncertainty?: MassEntry;
+  concentrationLimit?: DensityEntry;
+  lowerFlammabilityLimit?: DensityEntry;
+  refrigerant?: RefrigerantEntry;
+  /**
+   * Rooms that the circuit could leak into, each of which must bear the whole charge; at least one unless `charge` is entered.
+   *
+   * @maxItems 20000
+   */
+  rooms?: OccupiedRoomInput[];
+  rule?: RoomRuleEntry;
+  safetyClass?: SafetyClassEntry;
+}
+/**
+ * A room that people are in.
+ */
+export interface OccupiedRoomInput {
+  area?: AreaEntry;
+  height?: LengthEntry;
+  mounting?: MountingEntry;
+  name?: TextEntry;
+  releaseHeight?: LengthEntry;
+}
+/**
+ * What [`running`] finds. What was not measured is absent, or says why it is open.
+ */
+export interface RunningAnswer {
+  accuracy: Accuracy;
+  /**
+   * Airflow against the least at which a charge can be judged, 300 cfm for a ton of the plate's capacity; cooling only.
+   */
+  airflow?: Judgement9 | null;
+  ambient: Ambient;
+  /**
+   * What the indoor coil does to the air.
+   */
+  capacity?: Capacity | null;
+  /**
+   * Discharge pressure, or else liquid pressure, over suction pressure, both absolute.
+   */
+  compressionRatio?: Ratio | null;
+  /**
+   * Liquid side: pressure and condensing temperature (bubble).
+   */
+  condensing?: SideAnswer | null;
+  condensingDifference: Check;
+  /**
+   * Suction side: pressure and evaporating temperature (dew).
+   */
+  evaporating?: SideAnswer | null;
+  evaporatingDifference: Check;
+  /**
+   * Fields that would complete what was begun.
+   */
+  missing: Field[];
+  mode: RunningMode;
+  /**
+   * What else has to be known.
+   */
+  notices: RunningNotice[];
+  /**
+   * What the deviations usually mean; absent where that cannot be said.
+   */
+  pattern?: Pattern | null;
+  subcooling: Check;
+  superheat: Check;
+  temperatureSplit: Check;
+  /**
+   * Out of band if anything judged is; in band if superheat is, subcooling is (needless with a fixed orifice), and nothing else judged is not; absent if nothing was judged.
+   */
+  verdict?: Verdict | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * How far each instrument may be off: what was entered, or else what is taken.
+ */
+export interface Accuracy {
+  airflow: Ratio;
+  liquidGauge: PressureDifference;
+  relativeHumidity: Ratio;
+  suctionGauge: PressureDifference;
+  thermometer: TemperatureDifference;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement9 {
+  figure: VolumeFlow;
+  limit: VolumeFlow;
+  margin: VolumeFlow;
+  uncertainty: VolumeFlow;
+  verdict: Verdict;
+}
+/**
+ * What the indoor coil takes out of the air in cooling, or gives to it in heating.
+ */
+export interface Capacity {
+  dryAirFlow: MassFlow;
+  /**
+   * Heat that changes its moisture; absent in heating and where a humidity is missing.
+   */
+  latent?: UncertainPower | null;
+  /**
+   * Total over the plate's capacity. The plate's holds at the conditions of its rating, not at these.
+   */
+  ofPlate?: UncertainRatio | null;
+  sensible: UncertainPower;
+  /**
+   * Sensible over total heat; absent where the total may be nothing.
+   */
+  sensibleHeatRatio?: Ratio | null;
+  /**
+   * Whether a humidity was missing and the air was taken as dry for the sensible heat, which changes it by less than 1 %.
+   */
+  takenAsDry: boolean;
+  /**
+   * Both together; in heating the sensible heat.
+   */
+  total?: UncertainPower | null;
+}
+/**
+ * A figure and how far it may be off.
+ */
+export interface UncertainPower {
+  figure: Power;
+  uncertainty: Power;
+}
+/**
+ * A figure and how far it may be off.
+ */
+export interface UncertainRatio {
+  figure: Ratio;
+  uncertainty: Ratio;
+}
+/**
+ * Pressure of one side and where the refrigerant boils or condenses there.
+ */
+export interface SideAnswer {
+  pressure: AbsolutePressure;
+  temperature: Temperature;
+  uncertainty: TemperatureDifference;
+}
+/**
+ * A figure that was found, what it should be, and the verdict.
+ */
+export interface Check {
+  /**
+   * Where it surely stands; absent if that cannot be told.
+   */
+  deviation?: Deviation | null;
+  /**
+   * The figure, absent if a reading is missing.
+   */
+  figure?: TemperatureDifference | null;
+  /**
+   * How it stands to that; its uncertainty includes that of the target.
+   */
+  judgement?: Judgement6 | null;
+  /**
+   * What most of that comes from: a finer one of these would decide what cannot be told.
+   */
+  largestError?: ErrorSource | null;
+  /**
+   * Why there is no verdict.
+   */
+  open?: WhyOpen | null;
+  /**
+   * What it should be.
+   */
+  target?: Target | null;
+  /**
+   * How far it may be off, by instruments and refrigerant data.
+   */
+  uncertainty?: TemperatureDifference | null;
+}
+/**
+ * What a figure should be.
+ */
+export interface Target {
+  band: Band5;
+  basis: TargetBasis;
+  source: SourceId;
+  uncertainty: TemperatureDifference;
+}
+/**
+ * Two limits, both inside the band; the lower one is never above the upper one.
+ */
+export interface Band5 {
+  high: TemperatureDifference;
+  low: TemperatureDifference;
+}
+/**
+ * What the sure deviations usually mean.
+ */
+export interface Pattern {
+  airflow: IndoorAirflow;
+  /**
+   * Causes, the best fit first; none if nothing is surely out of band or nothing fits.
+   */
+  causes: RankedCause[];
+  /**
+   * How many figures, a measured airflow included, are out of band by more than they may be off.
+   */
+  deviations: number;
+  source: SourceId;
+  /**
+   * Figures not known yet that would tell the best fits apart.
+   */
+  wouldDecide: RunningFigure[];
+}
+/**
+ * A cause and how well it fits.
+ */
+export interface RankedCause {
+  cause: UsualCause;
+  /**
+   * How many of the sure deviations it explains.
+   */
+  explains: number;
+  nextCheck: NextCheck;
+}
+/**
+ * What [`running`] asks for: as much as was measured; each part of the answer needs its own few fields.
+ */
+export interface RunningInput {
+  airflow?: VolumeFlowEntry;
+  airflowChecked?: YesOrNoEntry;
+  airflowUncertainty?: RatioEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  condensingDifferenceBand?: TemperatureDifferenceBandEntry;
+  dischargeGaugePressure?: GaugePressureEntry;
+  evaporatingDifferenceBand?: TemperatureDifferenceBandEntry;
+  humidityUncertainty?: RatioEntry;
+  liquidGaugePressure?: GaugePressureEntry;
+  liquidGaugeUncertainty?: PressureDifferenceEntry;
+  liquidLineTemperature?: TemperatureEntry;
+  meteringDevice?: MeteringDeviceEntry;
+  mode?: RunningModeEntry;
+  outdoorDryBulb?: TemperatureEntry;
+  plateCapacity?: PowerEntry;
+  plateSubcooling?: TemperatureDifferenceBandEntry;
+  plateSuperheat?: TemperatureDifferenceBandEntry;
+  refrigerant?: RefrigerantEntry;
+  returnDryBulb?: TemperatureEntry;
+  returnRelativeHumidity?: RatioEntry;
+  returnWetBulb?: TemperatureEntry;
+  runningTime?: TimeEntry;
+  suctionGaugePressure?: GaugePressureEntry;
+  suctionGaugeUncertainty?: PressureDifferenceEntry;
+  suctionLineTemperature?: TemperatureEntry;
+  supplyDryBulb?: TemperatureEntry;
+  supplyRelativeHumidity?: RatioEntry;
+  supplyWetBulb?: TemperatureEntry;
+  targetSplit?: TemperatureDifferenceBandEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+}
+/**
  * What [`saturation`] finds.
  */
 export interface SaturationAnswer {
@@ -2085,13 +3126,6 @@ export interface SourcedArrayOf_OilFamily {
    * The figure.
    */
   figure: OilFamily[];
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
-export interface SourcedSafetyClass {
-  figure: SafetyClass;
   source: SourceId;
 }
 /**
@@ -2266,6 +3300,211 @@ export interface TubeInput {
   temperature?: TemperatureEntry;
   tube?: LengthEntry;
   wall?: LengthEntry;
+}
+/**
+ * What [`vacuum_hold`](super::vacuum_hold) finds. Uncertainties are two standard uncertainties.
+ */
+export interface VacuumHoldAnswer {
+  /**
+   * Whether it was assumed.
+   */
+  ambientAssumed: boolean;
+  ambientTemperature: Temperature;
+  /**
+   * The same for a plot.
+   */
+  curve: ExpectedReading[];
+  dryPressure: AbsolutePressure;
+  /**
+   * What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause.
+   */
+  expected: ExpectedReading[];
+  /**
+   * The three laws, each fitted by least squares.
+   */
+  fits: Fit[];
+  /**
+   * Scatter of the readings, one standard deviation, as a part of their level.
+   */
+  gaugeNoise?: Ratio | null;
+  gaugeResolution: PressureDifference;
+  held: Time;
+  /**
+   * How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
+   */
+  holdLonger?: Time | null;
+  /**
+   * Level at the end of the readings.
+   */
+  latest?: Level | null;
+  /**
+   * The even rise, if it is a leak or as likely as not.
+   */
+  leak?: LeakFound | null;
+  likelihoods: Likelihoods;
+  margin: Ratio;
+  pass: PassCheck;
+  /**
+   * The plateau that the rise levels off at, if it does.
+   */
+  plateau?: Level | null;
+  probability: Ratio;
+  /**
+   * Why it cannot be told.
+   */
+  reason?: HoldReason | null;
+  saturationPressure: AbsolutePressure;
+  verdict: HoldVerdict;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A reading to expect.
+ */
+export interface ExpectedReading {
+  pressure: AbsolutePressure;
+  time: Time;
+  uncertainty: PressureDifference;
+}
+/**
+ * A law fitted by least squares to the readings.
+ */
+export interface Fit {
+  deviation: Ratio;
+  law: Shape;
+  /**
+   * Pressure that it levels off at; with a leak, that which outgassing adds to the start.
+   */
+  plateau?: AbsolutePressure | null;
+  /**
+   * How far this may be wrong.
+   */
+  plateauUncertainty?: PressureDifference | null;
+  probability: Ratio;
+  /**
+   * Even rise.
+   */
+  rate?: PressureRate | null;
+  /**
+   * How far this may be wrong.
+   */
+  rateUncertainty?: PressureRate | null;
+  start: AbsolutePressure;
+  /**
+   * Time constant of the levelling off.
+   */
+  timeConstant?: Time | null;
+  /**
+   * How far this may be wrong.
+   */
+  timeConstantUncertainty?: Time | null;
+}
+/**
+ * A level, and what water it would take to hold it.
+ */
+export interface Level {
+  pressure: AbsolutePressure;
+  surface: Surface;
+  uncertainty: PressureDifference;
+  /**
+   * Temperature at which water boils or ice turns to vapour at this pressure; absent under a quarter micron.
+   */
+  waterTemperature?: Temperature | null;
+}
+/**
+ * A leak.
+ */
+export interface LeakFound {
+  /**
+   * Air that comes in; absent without the volume.
+   */
+  gas?: LeakRate | null;
+  rate: PressureRate;
+  uncertainty: PressureRate;
+}
+/**
+ * Probability of each cause, given the readings.
+ */
+export interface Likelihoods {
+  dryAndTight: Ratio;
+  leak: Ratio;
+  moisture: Ratio;
+  other: Ratio;
+}
+/**
+ * Whether a hold passes by its rule.
+ */
+export interface PassCheck {
+  /**
+   * Pressure to expect at the end of the rule's time, while it is still to come.
+   */
+  expected?: Judgement10 | null;
+  pressure: Judgement10;
+  remaining: Time;
+  /**
+   * Rise till then against the rule, where it asks for one.
+   */
+  rise?: Judgement11 | null;
+  rule: PassRule;
+  source: SourceId;
+  /**
+   * Pressure at the start against the rule, where it asks for one.
+   */
+  start?: Judgement10 | null;
+  time: Time;
+  verdict: Verdict;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement10 {
+  figure: AbsolutePressure;
+  limit: AbsolutePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement11 {
+  figure: PressureDifference;
+  limit: PressureDifference;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * What [`vacuum_hold`] asks for.
+ */
+export interface VacuumHoldInput {
+  ambientTemperature?: TemperatureEntry;
+  curvePoints?: CountEntry;
+  curveUntil?: TimeEntry;
+  dryPressure?: AbsolutePressureEntry;
+  gaugeNoise?: RatioEntry;
+  gaugeResolution?: PressureDifferenceEntry;
+  gaugeUncertainty?: PressureDifferenceEntry;
+  passPressure?: AbsolutePressureEntry;
+  passRule?: PassRuleEntry;
+  passTime?: TimeEntry;
+  pumpEndPressure?: AbsolutePressureEntry;
+  /**
+   * Readings of the vacuum gauge after the pump was valved off, in order of time.
+   *
+   * @maxItems 20000
+   */
+  readings?: VacuumReadingInput[];
+  volume?: VolumeEntry;
+}
+/**
+ * One reading.
+ */
+export interface VacuumReadingInput {
+  pressure?: AbsolutePressureEntry;
+  time?: TimeEntry;
 }
 /**
  * What [`vapour`] finds.

@@ -18,7 +18,7 @@ import { message } from "../locale";
 import { otherUnitOf, unitOf } from "../unit-choice";
 import { Cautions } from "./cautions";
 import { isMistake, problemText } from "./fields";
-import { figureText } from "./figures";
+import { figureText, limitText, showLimit, type Bound } from "./figures";
 import { VerdictLine, type Judged, type MarkState } from "./verdict-line";
 
 export interface FoundFigure {
@@ -31,6 +31,8 @@ export interface FoundFigure {
   /** Unit, where it is another than the person's. */
   readonly unit?: string;
   readonly precision?: Precision;
+  /** Of a limit: to which side it is rounded. */
+  readonly bound?: Bound;
   /** What stands beneath; else the same in the other system. */
   readonly beneath?: string;
 }
@@ -116,12 +118,13 @@ function outermost(field: string): string {
   return /^\w+/.exec(field)?.[0] ?? field;
 }
 
-function shownOf({ quantity, si, unit = unitOf(quantity), precision = "instrument" }: FoundFigure): Shown {
-  return show(quantity, si, unit, precision);
+function shownOf({ quantity, si, unit = unitOf(quantity), precision = "instrument", bound }: FoundFigure): Shown {
+  return bound ? showLimit(quantity, si, bound, unit) : show(quantity, si, unit, precision);
 }
 
 /** The same in the other system, where that has another unit. */
-function inOther({ quantity, si, unit, precision = "instrument" }: FoundFigure): string {
+function inOther({ quantity, si, unit, precision = "instrument", bound }: FoundFigure): string {
   const other = otherUnitOf(quantity);
-  return unit !== undefined || other === unitOf(quantity) ? "" : figureText(quantity, si, precision, other);
+  if (unit !== undefined || other === unitOf(quantity)) return "";
+  return bound ? limitText(quantity, si, bound, other) : figureText(quantity, si, precision, other);
 }

@@ -24,8 +24,8 @@ export function Working({ steps, of, units = {}, children }: {
         <span>{message("why")}</span>
       </summary>
       <div class="opened">
-        {steps.map((step) => (
-          <WorkingStep key={step.title} step={step} units={units} />
+        {steps.map((step, place) => (
+          <WorkingStep key={place} step={step} units={units} />
         ))}
         {children}
       </div>

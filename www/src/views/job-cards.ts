@@ -2,5 +2,8 @@
 
 import "../fetched-style";
 
+export { Insulation } from "./insulation";
 export { PipeFriction } from "./pipe-friction";
+export { PumpDown } from "./pump-down";
 export { Charge } from "./charge";
+export { RoomLimit } from "./room-limit";

@@ -23,8 +23,22 @@ export const screens = [
   { name: "water-mistaken", place: "#/water?absolutePressure=0.1 micron" },
   { name: "pipe-friction", place: "#/pipe-friction" },
   { name: "pipe-friction-mistaken", place: "#/pipe-friction?bore=wide&length=15 m&elbows90=-1", at: '[data-problem-of="bore"]' },
+  {
+    name: "pump-down",
+    place: "#/pump-down?pumpSpeed=140 L/min&bore1=9 mm&length1=1.5 m&core1=in&volume=5 L&water=6 g&ambientTemperature=4 °C",
+  },
+  {
+    name: "pump-down-held-back",
+    place: "#/pump-down?pumpSpeed=140 L/min&bore1=9 mm&length1=90 cm&core1=out&bore2=5 mm&length2=1.5 m&core2=in&volume=5 L",
+    at: ".best-change",
+  },
+  { name: "pump-down-mistaken", place: "#/pump-down?pumpSpeed=strong&bore1=5&length1=0&volume=5 L&tube1=5/8&tubeLength1=3 m&altitude=high", at: '[data-problem-of="pumpSpeed"]' },
   { name: "charge", place: "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m&cylinderStart=14.36 kg&cylinderNow=14.25 kg&cylinderTare=6.8 kg&liquidTube=1/4&vapourTube=1/2" },
   { name: "charge-recovery", place: "#/charge?refrigerant=R-410A&recoveryVolume=12.3 L&recoveryTare=7.9 kg&recoveryGross=18.4 kg", at: '[data-figure="largestGross"]' },
   { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },
+  { name: "room-limit", place: "#/room-limit?refrigerant=R-32&charge=2.1 kg&name1=studio&area1=24 m²&mounting1=wall&name2=workshop&area2=16 m²&mounting2=floor&height2=2.6 m" },
+  { name: "room-limit-mistaken", place: "#/room-limit?refrigerant=R-32&charge=much&area1=0 m²&mounting1=wall&releaseHeight1=1 m", at: '[data-problem-of="area1"]' },
+  { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78 %&thickness=13 mm" },
+  { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100 %&thickness=1 m", at: '[data-problem-of="thickness"]' },
   { name: "settings", place: "#/settings" },
 ];
