@@ -61,7 +61,7 @@ impl Criteria {
         Some(match rule {
             PassRule::Ufgs15182 => Self {
                 rule,
-                source: SourceId::Ufgs15182,
+                source: SourceId::UfgsEvacuation,
                 start: Some(AbsolutePressure::pascals(300.0 * MICRON)),
                 end: AbsolutePressure::pascals(500.0 * MICRON),
                 rise: None,
