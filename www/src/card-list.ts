@@ -18,6 +18,7 @@ export interface Card {
 export const cards: readonly Card[] = [
   { path: "pump-down", group: "dry", View: jobCard("PumpDown") },
   { path: "charge", group: "charge", View: jobCard("Charge") },
+  { path: "running", group: "run", View: jobCard("Running") },
   { path: "room-limit", group: "plan", View: jobCard("RoomLimit") },
   { path: "insulation", group: "plan", View: jobCard("Insulation") },
   { path: "saturation", group: "look-up", View: fluidCard("Saturation") },
