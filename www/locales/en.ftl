@@ -618,6 +618,126 @@ figure-least-velocity = least velocity
 figure-inlet-density = density at the compressor
 figure-outlet-density = density at the evaporator
 figure-capacity-ratio = capacity with the drop over that without
+
+title-line-set = Line set
+card-line-set = Whether liquid, gas and oil arrive: drops, lift, part load, ports and limits
+intro-line-set = The two lines from unit to unit: what they hold back, and whether liquid arrives as liquid and oil comes home.
+line-set-empty = Enter a tube, its length, and capacity, temperatures, superheat and subcooling of the unit; with the lift, liquid and oil follow.
+
+line-set-cooling = cooling
+line-set-heating = heating
+line-set-liquidLine = liquid line
+line-set-suctionLine = gas line
+line-set-duty = The unit { $way }
+line-set-lines = Lines
+line-set-length = Length of both lines, one way
+line-set-no-tube = none
+line-set-plate = From the plate
+line-set-ports = Ports joined into a line
+line-set-port = Tube of the port
+line-set-liquid-ports = Into the liquid line
+line-set-gas-ports = Into the gas line
+line-set-add-port = One more port
+line-set-fine = Other fittings, walls, bores, oil
+line-set-liquid-wall = Liquid line, other wall
+line-set-liquid-bore = Liquid line, bore instead of a tube
+line-set-gas-wall = Gas line, other wall
+line-set-gas-bore = Gas line, bore instead of a tube
+
+hint-lift = 0 if they stand level
+hint-heatingDischargeSuperheat = empty: 30 K, common practice
+hint-leastCapacity = of the full one, for the oil
+hint-tubeTemperature = empty: 150 °F (66 °C), or hotter gas
+hint-oilDensity = empty: 950 kg/m³
+
+line-set-left = Subcooling left
+line-set-capacity = Capacity the gas line leaves
+line-set-gas-drop = Gas line takes
+line-set-gas-velocity = Gas velocity
+
+line-set-all-in-band = All that was checked is inside.
+line-set-all-cannot-tell = { $count ->
+    [one] One check is too near its limit to tell.
+   *[other] { $count } checks are too near their limits to tell.
+}
+line-set-all-out-of-band = { $count ->
+    [one] One check is outside.
+   *[other] { $count } checks are outside.
+}
+line-set-outside = Outside: { $names }.
+
+line-set-check-flash = Subcooling left at the expansion device, { $of }
+line-set-check-oil = Gas that carries oil up, { $of }
+line-set-check-oil-least = The same at the least capacity, { $of }
+line-set-check-velocity = Velocity of the gas, { $of }
+line-set-check-rating = Pressure that the { $of } bears
+line-set-check-ports = Area of the { $of } over its ports
+line-set-check-length = Length of the line
+line-set-check-lift = Lift
+line-set-check-precharge = Length against the factory charge
+
+line-set-flash-in-band = arrives as liquid
+line-set-flash-cannot-tell = too near to tell whether it boils
+line-set-flash-out-of-band = boils before the expansion device
+line-set-oil-in-band = oil climbs
+line-set-oil-cannot-tell = too near to tell whether oil climbs
+line-set-oil-out-of-band = oil stays below
+line-set-oil-least-in-band = { line-set-oil-in-band }
+line-set-oil-least-cannot-tell = { line-set-oil-cannot-tell }
+line-set-oil-least-out-of-band = { line-set-oil-out-of-band }
+line-set-velocity-in-band = as recommended
+line-set-velocity-cannot-tell = at the edge of what is recommended
+line-set-velocity-out-of-band = not as recommended
+line-set-rating-in-band = bears the design pressure
+line-set-rating-cannot-tell = too near to tell
+line-set-rating-out-of-band = bears less than the design pressure
+line-set-ports-in-band = wide enough for them
+line-set-ports-cannot-tell = as wide as they are, within the tolerance
+line-set-ports-out-of-band = narrower than they are
+line-set-length-in-band = the plate allows it
+line-set-length-cannot-tell = at the plate’s limit
+line-set-length-out-of-band = longer than the plate allows
+line-set-lift-in-band = the plate allows it
+line-set-lift-cannot-tell = at the plate’s limit
+line-set-lift-out-of-band = higher than the plate allows
+line-set-precharge-in-band = the factory charge is enough
+line-set-precharge-cannot-tell = just what the factory charge is for
+line-set-precharge-out-of-band = refrigerant is to be added
+
+line-set-margin = Limit { $limit }: { $margin } { $side ->
+    [beyond] beyond it
+   *[inside] inside
+}, reckoned to ± { $uncertainty }
+line-set-margin-exact = Limit { $limit }: { $margin } { $side ->
+    [beyond] beyond it
+   *[inside] inside
+}
+
+line-set-effect-cooling = Refrigerating effect
+line-set-effect-heating = Heating effect
+line-set-discharge-superheat = Superheat of the discharge gas
+line-set-usual = common practice
+line-set-head-lost = Pressure the liquid loses by climbing
+line-set-head-gained = Pressure the liquid gains by falling
+line-set-oil-from = Oil climbs from this capacity on
+line-set-liquid = Liquid line
+line-set-gas-cooling = Gas line: suction gas
+line-set-gas-heating = Gas line: discharge gas
+line-set-drop = Drop by friction
+line-set-tube-liquidLine = Tube of the liquid line
+line-set-tube-suctionLine = Tube of the gas line
+line-set-rated-at = at { $temperature }
+line-set-run = Length { $length }, lift and diameters to scale
+line-set-drawing = Both lines from the side, { $length } long. { $higher ->
+    [outdoor] The outdoor unit stands { $lift } higher.
+    [indoor] The indoor unit stands { $lift } higher.
+    [none] Both units stand level.
+   *[unknown] Which unit stands higher is not known.
+}
+
+line-set-caution-plate = Lengths, lifts and tubes of the equipment’s own instructions come first, and so does local code. Work for licensed persons.
+line-set-caution-device = Reckoned with the expansion device at the end of the liquid line. Where it sits in the outdoor unit, that line carries liquid and gas in cooling, and the liquid’s figures do not hold there.
+line-set-caution-oil = The oil figure is from memory of the literature and good to 20 %. Traps and split risers by the equipment’s instructions.
 ## Room limit and insulation: fields, choices, steps, figures.
 
 quantity-thermal-conductivity = thermal conductivity
@@ -1194,7 +1314,7 @@ charge-empty = Enter the plate’s figures and the line; with the cylinder on th
 charge-scale = On the scale
 charge-plate = Plate and line
 charge-length = Line as run, one way
-charge-more = Finer: scale, accessories, a charge known already
+charge-more = Accessories and more
 charge-accessories = Accessories
 charge-accessories-add = One more accessory
 charge-stop-falling = Close the valve when the scale falls to

@@ -3,6 +3,7 @@
 import "../fetched-style";
 
 export { Insulation } from "./insulation";
+export { LineSet } from "./line-set";
 export { PipeFriction } from "./pipe-friction";
 export { PumpDown } from "./pump-down";
 export { Charge } from "./charge";

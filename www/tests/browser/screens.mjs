@@ -21,6 +21,12 @@ export const screens = [
   { name: "moist-air-mistaken", place: "#/moist-air?dryBulb=24 °C&wetBulb=30 °C&relativeHumidity=damp" },
   { name: "water", place: "#/water?absolutePressure=500 micron" },
   { name: "water-mistaken", place: "#/water?absolutePressure=0.1 micron" },
+  { name: "line-set", place: "#/line-set" },
+  {
+    name: "line-set-mistaken",
+    place: "#/line-set?refrigerant=R-32&coolingCapacity=much&coolingSubcooling=-3 K&gasTube=1/2&length=20 m&lift=6 m",
+    at: '[data-problem-of="coolingCapacity"]',
+  },
   { name: "pipe-friction", place: "#/pipe-friction" },
   { name: "pipe-friction-mistaken", place: "#/pipe-friction?bore=wide&length=15 m&elbows90=-1", at: '[data-problem-of="bore"]' },
   {
