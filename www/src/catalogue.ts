@@ -3320,7 +3320,7 @@ export interface VacuumHoldAnswer {
    */
   expected: ExpectedReading[];
   /**
-   * The three laws, each fitted by least squares.
+   * The three laws, each fitted by least squares; without those that only negative pressures would fit, none from fewer than four readings.
    */
   fits: Fit[];
   /**
@@ -3333,10 +3333,7 @@ export interface VacuumHoldAnswer {
    * How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
    */
   holdLonger?: Time | null;
-  /**
-   * Level at the end of the readings.
-   */
-  latest?: Level | null;
+  latest: Level;
   /**
    * The even rise, if it is a leak or as likely as not.
    */
