@@ -35,7 +35,7 @@ pub struct LeftOut {
     pub reason: LeftOutReason,
 }
 
-/// How many standard deviations off a reading between its neighbours is a stray.
+/// How many standard deviations off both its neighbours a reading is a stray.
 const STRAY: f64 = 6.0;
 /// Fewest readings among which a stray shows.
 const FEWEST_FOR_STRAYS: usize = 5;
@@ -113,6 +113,16 @@ impl Sorted {
         left_out
     }
 
+    /// Whether a change comes so early in the whole hold that nitrogen may still have been settling.
+    fn is_early(&self, spots: &[Spot], split: &Split) -> bool {
+        let (Some(start), Some(end)) = (self.points.first(), self.points.last()) else {
+            return false;
+        };
+        let early = (EARLY * (end.time - start.time)).max(3.0 * LONGEST_SETTLING);
+        let kept = spots.get(split.at);
+        kept.is_some_and(|kept| kept.time - start.time <= early)
+    }
+
     /// Finds the sudden change that explains most, if one does beyond chance, and leaves out one side of it.
     fn leave_out_a_side(&mut self) -> bool {
         let spots = self.spots();
@@ -121,7 +131,7 @@ impl Sorted {
         };
         let found = Split::all(&spots)
             .filter(|split| split.at.max(spots.len() - split.at) >= FEWEST_KEPT)
-            .filter(|split| is_sudden(&spots, split) || is_early(&spots, split))
+            .filter(|split| is_sudden(&spots, split) || self.is_early(&spots, split))
             .min_by(|one, other| {
                 let left = |split: &Split| split.left_by_line_and_step;
                 left(one).total_cmp(&left(other))
@@ -173,15 +183,6 @@ fn falls(spots: &[Spot]) -> bool {
     Line::through(spots).is_some_and(|line| line.slope * line.leverage.sqrt() < -3.0)
 }
 
-/// Whether a change comes so early that nitrogen may still have been settling.
-fn is_early(spots: &[Spot], split: &Split) -> bool {
-    let (Some(start), Some(end), Some(kept)) = (spots.first(), spots.last(), spots.get(split.at))
-    else {
-        return false;
-    };
-    kept.time - start.time <= (EARLY * (end.time - start.time)).max(3.0 * LONGEST_SETTLING)
-}
-
 /// Whether most of a change comes between two neighbours, and not little by little.
 fn is_sudden(spots: &[Spot], split: &Split) -> bool {
     let pressure = |index: usize| spots.get(index).map(|spot| spot.pressure);
@@ -199,20 +200,25 @@ fn strays(readings: &[HoldReading], pressures: &[f64], instruments: &Instruments
     }
     let mut steps: Vec<f64> = pressures
         .windows(2)
-        .map(|pair| pair.iter().fold(0.0, |sum: f64, next| next - sum).abs())
+        .filter_map(|pair| match pair {
+            [one, next] => Some((next - one).abs()),
+            _ => None,
+        })
         .collect();
     // The median step of normal scatter is 0.954 of its standard deviation.
     let usual = median(&mut steps) / 0.954;
-    let last = pressures.len() - 1;
-    let is_stray = |place: usize| {
-        let from = place.saturating_sub(2).min(last - 4);
-        let mut near: Vec<f64> = pressures.iter().skip(from).take(5).copied().collect();
-        let (Some(own), Some(reading)) = (pressures.get(place), readings.get(place)) else {
+    let is_stray = |place: usize, near: &[f64]| {
+        let ([before, own, after], Some(reading)) = (near, readings.get(place)) else {
             return false;
         };
         let per_kelvin = reading.absolute().in_pascals() / reading.temperature.in_kelvins();
         let expected = (instruments.scatter(per_kelvin) + instruments.rounding()).sqrt();
-        (own - median(&mut near)).abs() > STRAY * usual.max(expected)
+        let (off, other) = (own - before, own - after);
+        off * other > 0.0 && off.abs().min(other.abs()) > STRAY * usual.max(expected)
     };
-    (1..last).filter(|place| is_stray(*place)).collect()
+    let neighbours = pressures.windows(3).zip(1..);
+    neighbours
+        .filter(|(near, place)| is_stray(*place, near))
+        .map(|(_, place)| place)
+        .collect()
 }
