@@ -117,10 +117,45 @@ fn many_readings(criterion: &mut Criterion) {
     group.finish();
 }
 
+/// A logged hold of so many readings over a day, as a line of JSON.
+fn logged_hold(count: usize) -> String {
+    let reading = |place: usize| {
+        let hours = 24.0 * place as f64 / count as f64;
+        // A quarter turn of the day's swing; a digit that flickers, as on any gauge.
+        let celsius = 20.0 - 8.0 * (hours / 24.0) + 0.1 * (place % 7) as f64;
+        let psi = 600.0 - 0.5 * (hours / 0.24).floor() * 0.32 + (place % 3) as f64;
+        format!(
+            r#"{{"time":{},"gaugePressure":"{psi:.1} psi","temperature":"{celsius:.1} °C"}}"#,
+            hours * 3600.0
+        )
+    };
+    let readings: Vec<String> = (0..count).map(reading).collect();
+    let readings = readings.join(",");
+    format!(r#"{{"calculation":"standing-test","input":{{"readings":[{readings}]}}}}"#)
+}
+
+fn logged_holds(criterion: &mut Criterion) {
+    let messages = Messages::english();
+    let mut group = criterion.benchmark_group("standing-test");
+    for (name, count) in [("1 000 readings", 1_000), ("10 000 readings", 10_000)] {
+        let request = logged_hold(count);
+        let reply = answer_line(request.as_bytes(), &messages);
+        assert!(
+            reply.pointer("/answer/hold/leastDetectable").is_some(),
+            "{name} answers"
+        );
+        group.bench_function(name, |bencher| {
+            bencher.iter(|| answer_line(black_box(request.as_bytes()), &messages));
+        });
+    }
+    group.finish();
+}
+
 criterion_group!(
     benches,
     saturation_temperature,
     through_the_door,
-    many_readings
+    many_readings,
+    logged_holds
 );
 criterion_main!(benches);

@@ -577,6 +577,7 @@ const MAY_BE_ABSENT: &[&str] = &[
     "saturationDrop",
     "length",
     "lift",
+    "rise",
     "prechargedLength",
 ];
 

@@ -7,6 +7,9 @@ use coldwright::calc::vacuum_hold::{
     HoldVerdict, VacuumHoldInput, VacuumReadingInput, vacuum_hold,
 };
 use coldwright::quantity::{AbsolutePressure, PressureDifference, Ratio, Temperature, Time};
+use coldwright::terminal::{Messages, answer_line};
+use proptest::prelude::*;
+use serde_json::{Value, json};
 
 const MICRON: f64 = 0.133_322_387_415;
 
@@ -452,5 +455,130 @@ fn the_truth_lies_within_the_uncertainty() {
             100.0 * coverage.part()
         );
         assert!(coverage.part() > 0.9, "{name}: {}", coverage.part());
+    }
+}
+
+fn reading(seconds: f64, pascals: f64) -> VacuumReadingInput {
+    VacuumReadingInput {
+        time: Time::seconds(seconds).into(),
+        pressure: AbsolutePressure::pascals(pascals).into(),
+    }
+}
+
+/// Pressures that gauges and mistakes bring, Pa.
+fn any_pressure() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        8 => 1.0..2000.0f64,
+        1 => Just(0.0),
+        1 => Just(1e-300),
+        1 => 0.0..60_000.0f64,
+    ]
+}
+
+fn any_hold() -> impl Strategy<Value = Vec<(f64, f64)>> {
+    let step =
+        prop_oneof![6 => 1.0..200.0f64, 1 => Just(0.0), 1 => 0.0..1e9f64, 1 => -50.0..0.0f64];
+    proptest::collection::vec((step, any_pressure()), 0..40).prop_map(|steps| {
+        let mut time: f64 = 0.0;
+        let at = |(step, pressure): (f64, f64)| {
+            time = (time + step).max(0.0);
+            (time, pressure)
+        };
+        steps.into_iter().map(at).collect()
+    })
+}
+
+/// Through the door, as JSON.
+fn through_the_door(readings: Value) -> Value {
+    let request = json!({ "calculation": "vacuum-hold", "input": { "readings": readings } });
+    answer_line(request.to_string().as_bytes(), &Messages::english())
+}
+
+/// A hold with scatter, in whole micron.
+fn some_hold() -> impl Strategy<Value = Vec<(f64, f64)>> {
+    (any::<u64>(), 0..3usize).prop_map(|(seed, state)| {
+        let definition = Definition {
+            resolutions: vec![1.0, 10.0],
+            ..usual()
+        };
+        let (input, _) = hold(&definition, STATES[state], &mut Chance(seed));
+        let numbers = |item: &VacuumReadingInput| match (&item.time, &item.pressure) {
+            (
+                coldwright::quantity::Entry::Read(time),
+                coldwright::quantity::Entry::Read(pressure),
+            ) => (time.in_seconds(), (pressure.in_pascals() / MICRON).round()),
+            _ => unreachable!("holds are made of readings"),
+        };
+        input.readings.items().iter().map(numbers).collect()
+    })
+}
+
+/// Whether two answers say the same but for rounding.
+fn alike(one: &Value, other: &Value) -> bool {
+    match (one, other) {
+        (Value::Number(one), Value::Number(other)) => {
+            let (one, other) = (one.as_f64().unwrap(), other.as_f64().unwrap());
+            (one - other).abs() <= 1e-6 * one.abs().max(other.abs()) + 1e-6
+        }
+        (Value::Array(one), Value::Array(other)) => {
+            one.len() == other.len() && one.iter().zip(other).all(|(one, other)| alike(one, other))
+        }
+        (Value::Object(one), Value::Object(other)) => {
+            one.len() == other.len()
+                && one
+                    .iter()
+                    .all(|(name, value)| other.get(name).is_some_and(|o| alike(value, o)))
+        }
+        _ => one == other,
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig {
+        cases: if cfg!(debug_assertions) { 48 } else { 400 },
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    })]
+
+    #[test]
+    fn whatever_is_read_the_answer_is_sound(readings in any_hold(), celsius in -60.0..90.0f64, resolution in 0.0..100.0f64) {
+        let input = VacuumHoldInput {
+            readings: readings.iter().map(|(time, pressure)| reading(*time, *pressure)).collect::<Vec<_>>().into(),
+            ambient_temperature: Temperature::celsius(celsius).into(),
+            gauge_resolution: PressureDifference::pascals(resolution).into(),
+            curve_points: coldwright::calc::Count::of(7).into(),
+            ..VacuumHoldInput::default()
+        };
+        if let Ok(answer) = vacuum_hold(&input) {
+            let written = format!("{answer:?}");
+            prop_assert!(!written.contains("NaN") && !written.contains("inf"), "{written}");
+            let likelihoods = answer.likelihoods;
+            let sum = likelihoods.dry_and_tight + likelihoods.moisture + likelihoods.leak + likelihoods.other;
+            prop_assert!(answer.verdict == HoldVerdict::Open || (sum.in_one() - 1.0).abs() < 1e-9, "{answer:#?}");
+        }
+    }
+
+    #[test]
+    fn a_later_clock_changes_nothing(readings in some_hold(), later in 0.0..1e5f64) {
+        // Whole seconds, so that the clock itself rounds nothing.
+        let of = |later: f64| {
+            let item = |(time, pressure): &(f64, f64)| {
+                json!({ "time": time.round() + later.round(), "pressure": format!("{pressure} micron") })
+            };
+            through_the_door(readings.iter().map(item).collect())
+        };
+        prop_assert!(alike(&of(0.0), &of(later)));
+    }
+
+    #[test]
+    fn units_change_nothing(readings in some_hold()) {
+        let of = |unit: &str, size: f64| {
+            let item = |(time, pressure): &(f64, f64)| {
+                json!({ "time": format!("{} s", time), "pressure": format!("{} {unit}", pressure * size) })
+            };
+            through_the_door(readings.iter().map(item).collect())
+        };
+        prop_assert!(alike(&of("micron", 1.0), &of("mmHg", 1e-3)));
+        prop_assert!(alike(&of("micron", 1.0), &of("Pa", MICRON)));
     }
 }

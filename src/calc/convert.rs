@@ -139,17 +139,17 @@ choice! {
         Stress = "stress",
         /// Height above sea level.
         Altitude = "altitude",
-        /// Heat that a material lets through.
+        /// How well a material conducts heat.
         ThermalConductivity = "thermal-conductivity",
-        /// Heat that a surface takes up.
+        /// How well heat passes from a surface to the air.
         HeatTransferCoefficient = "heat-transfer-coefficient",
-        /// Heat that a length of line takes up.
+        /// Heat that passes a length of line.
         HeatFlowPerLength = "heat-flow-per-length",
-        /// Pressure per time.
+        /// Change of pressure over time.
         PressureRate = "pressure-rate",
-        /// Gas that leaks, as pressure times volume per time.
+        /// Gas through a leak.
         LeakRate = "leak-rate",
-        /// Mass that leaks in a year.
+        /// Refrigerant lost in a year.
         YearlyLoss = "yearly-loss",
     }
 }

@@ -23,6 +23,7 @@ pub mod room_limit;
 pub mod running;
 pub mod saturation;
 mod saturation_point;
+pub mod standing_test;
 pub mod torque;
 pub mod tube;
 pub mod vacuum_hold;

@@ -69,6 +69,7 @@ calculations! {
     "convert" convert::convert, convert::ConvertInput => convert::ConvertAnswer;
     "saturation" saturation::saturation, saturation::SaturationInput => saturation::SaturationAnswer;
     "vapour" vapour::vapour, vapour::VapourInput => vapour::VapourAnswer;
+    "standing-test" super::standing_test::standing_test, super::standing_test::StandingTestInput => super::standing_test::StandingTestAnswer;
     "nitrogen-hold" nitrogen_hold::nitrogen_hold, nitrogen_hold::NitrogenHoldInput => nitrogen_hold::NitrogenHoldAnswer;
     "water-saturation" water_saturation::water_saturation, water_saturation::WaterSaturationInput => water_saturation::WaterSaturationAnswer;
     "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;

@@ -29,7 +29,7 @@ mod work;
 pub use arrived::{Arrived, DEEPEST_INPUT};
 pub use band::Band;
 pub(crate) use choice::choice;
-pub use choice::place_of_word;
+pub use choice::{place_of_arrived, place_of_word};
 pub use entry::{Enter, Entry};
 pub use extent::{Altitude, Angle, Area, Length, Volume};
 pub use flaw::Flaw;

@@ -3,6 +3,7 @@
 
 pub mod flare;
 pub(crate) mod fluids;
+pub mod pressure_test;
 mod refrigerant_rows;
 pub mod refrigerants;
 mod sources;

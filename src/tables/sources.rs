@@ -213,7 +213,7 @@ bibliography! {
         "Evacuation as the trade does it", "milestones, usual ultimate pressure, triple evacuation";
     WaterConductivity "water-conductivity" Handbook FromMemory
         "Thermal conductivity of water, 0.6 W/(m·K)", "";
-    Ufgs15182 "ufgs-15182" PublicAgency Read
+    UfgsEvacuation "ufgs-15182-evacuation" PublicAgency Read
         "Unified Facilities Guide Specification 15182, Refrigerant Piping", "3.3.3";
     RealDecreto552Evacuation "real-decreto-552-2019-evacuation" PublicAgency Read
         "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-09, 1.6.3";
@@ -221,6 +221,16 @@ bibliography! {
         "Jeffreys, Theory of Probability (1939)", "weighing of laws by the probability of the readings";
     VacuumTechnology "vacuum-technology" Handbook FromMemory
         "Jousten, Handbook of Vacuum Technology", "pressure rise method";
+    RealDecreto552Tests "real-decreto-552-2019-if-09" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas; carries EN 378-2 into law", "IF-09, strength test";
+    UfgsPressureTest "ufgs-15182-pressure-test" PublicAgency Read
+        "UFGS 15182 and 15652A, Unified Facilities Guide Specifications, Refrigerant Piping", "field tests";
+    GuideUncertainty "jcgm-100" Standard FromMemory
+        "JCGM 100:2008, Guide to the expression of uncertainty in measurement", "4.3.7, rectangular distribution; 5.1.2, combined uncertainty";
+    PoiseuilleLeak "poiseuille-leak" Handbook FromMemory
+        "Handbooks of vacuum and leak technology: laminar flow of a gas through a capillary", "throughput by the difference of the squared pressures over the viscosity";
+    NitrogenViscosity "nitrogen-viscosity" ReferenceLibrary Read
+        "CoolProp 8.0.0; Lemmon and Jacobsen, Int. J. Thermophys. 25 (2004) 21", "nitrogen, 25 °C, 1 bar";
 }
 
 impl SourceId {

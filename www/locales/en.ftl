@@ -618,6 +618,131 @@ figure-least-velocity = least velocity
 figure-inlet-density = density at the compressor
 figure-outlet-density = density at the evaporator
 figure-capacity-ratio = capacity with the drop over that without
+
+title-line-set = Line set
+card-line-set = Whether liquid, gas and oil arrive: drops, lift, part load, ports and limits
+intro-line-set = The two lines from unit to unit: what they hold back, and whether liquid arrives as liquid and oil comes home.
+line-set-empty = Enter a tube, its length, and capacity, temperatures, superheat and subcooling of the unit; with the lift, liquid and oil follow.
+
+line-set-cooling = cooling
+line-set-heating = heating
+line-set-liquidLine = liquid line
+line-set-suctionLine = gas line
+line-set-flow = What flows in { $way }
+line-set-lines = Lines
+line-set-length = Length of both lines, one way
+line-set-no-tube = none
+line-set-plate = From the plate
+line-set-ports = Ports joined into a line
+line-set-port = Tube of the port
+line-set-liquid-ports = Into the liquid line
+line-set-gas-ports = Into the gas line
+line-set-add-port = One more port
+line-set-fine = Other fittings, walls, bores, oil
+line-set-liquid-wall = Liquid line, other wall
+line-set-liquid-bore = Liquid line, bore instead of a tube
+line-set-gas-wall = Gas line, other wall
+line-set-gas-bore = Gas line, bore instead of a tube
+
+hint-lift = 0 if they stand level
+hint-heatingDischargeSuperheat = empty: 30 K, common practice
+hint-leastCapacity = for the oil at part load
+hint-tubeTemperature = empty: 150 °F (66 °C), or hotter gas
+hint-oilDensity = empty: 950 kg/m³
+
+line-set-left = Subcooling left in { $way }
+line-set-capacity = Capacity kept
+line-set-capacity-row = Capacity kept with this gas line
+line-set-gas-drop = Gas line takes
+line-set-gas-velocity = Gas velocity
+
+line-set-all-in-band = All that was checked is inside.
+line-set-all-cannot-tell = { $count ->
+    [one] One check is too near its limit to tell.
+   *[other] { $count } checks are too near their limits to tell.
+}
+line-set-all-out-of-band = { $count ->
+    [one] One check is outside.
+   *[other] { $count } checks are outside.
+}
+line-set-inside = { $count ->
+    [one] One check is inside
+   *[other] { $count } checks are inside
+}
+
+line-set-check-flash = Subcooling left at the expansion device, { $of }
+line-set-check-oil = Gas that carries oil up, { $of }
+line-set-check-oil-least = Gas that carries oil up at the least capacity, { $of }
+line-set-check-velocity = Velocity of the gas, { $of }
+line-set-check-rating = Pressure that the { $of } bears
+line-set-check-ports = Area of the { $of } over its ports
+line-set-check-length = Length of the line
+line-set-check-lift = Lift
+line-set-check-precharge = Length against the factory charge
+
+line-set-flash-in-band = arrives as liquid
+line-set-flash-cannot-tell = too near to tell whether it boils
+line-set-flash-out-of-band = boils before the expansion device
+line-set-oil-in-band = oil climbs
+line-set-oil-cannot-tell = too near to tell whether oil climbs
+line-set-oil-out-of-band = oil stays below
+line-set-oil-least-in-band = { line-set-oil-in-band }
+line-set-oil-least-cannot-tell = { line-set-oil-cannot-tell }
+line-set-oil-least-out-of-band = { line-set-oil-out-of-band }
+line-set-velocity-in-band = as recommended
+line-set-velocity-cannot-tell = at the edge of what is recommended
+line-set-velocity-out-of-band = not as recommended
+line-set-rating-in-band = bears the design pressure
+line-set-rating-cannot-tell = too near to tell
+line-set-rating-out-of-band = bears less than the design pressure
+line-set-ports-in-band = wide enough for them
+line-set-ports-cannot-tell = as wide as they are, within the tolerance
+line-set-ports-out-of-band = narrower than they are
+line-set-length-in-band = the plate allows it
+line-set-length-cannot-tell = at the plate’s limit
+line-set-length-out-of-band = longer than the plate allows
+line-set-lift-in-band = the plate allows it
+line-set-lift-cannot-tell = at the plate’s limit
+line-set-lift-out-of-band = higher than the plate allows
+line-set-precharge-in-band = the factory charge is enough
+line-set-precharge-cannot-tell = just what the factory charge is for
+line-set-precharge-out-of-band = refrigerant is to be added
+
+line-set-margin = Limit { $limit }: { $margin } { $side ->
+    [beyond] beyond it
+   *[inside] inside
+}, reckoned to ± { $uncertainty }
+line-set-margin-exact = Limit { $limit }: { $margin } { $side ->
+    [beyond] beyond it
+   *[inside] inside
+}
+
+line-set-effect-cooling = Refrigerating effect
+line-set-effect-heating = Heating effect
+line-set-discharge-superheat = Superheat of the discharge gas
+line-set-usual = common practice
+line-set-head-lost = Pressure the liquid loses by climbing
+line-set-head-gained = Pressure the liquid gains by falling
+line-set-oil-from = Oil climbs from this capacity on
+line-set-liquid = Liquid line
+line-set-gas-cooling = Gas line: suction gas
+line-set-gas-heating = Gas line: discharge gas
+line-set-drop = Drop by friction
+line-set-tube-liquidLine = Tube of the liquid line
+line-set-tube-suctionLine = Tube of the gas line
+line-set-rated-at = at { $temperature }
+line-set-run = The indoor unit left, { $length } of line. Diameters are to scale; enter the lift and the higher unit to draw them.
+line-set-run-and-lift = The indoor unit left, { $length } of line, { $lift } of lift: to scale, and so are the diameters.
+line-set-drawing = Both lines from the side, { $length } long. { $higher ->
+    [outdoor] The outdoor unit stands { $lift } higher.
+    [indoor] The indoor unit stands { $lift } higher.
+    [none] Both units stand level.
+   *[unknown] Which unit stands higher is not known.
+}
+
+line-set-caution-plate = Lengths, lifts and tubes of the equipment’s own instructions come first, and so does local code. Work for licensed persons.
+line-set-caution-device = Reckoned with the expansion device at the end of the liquid line. Where it sits in the outdoor unit, that line carries liquid and gas in cooling, and the liquid’s figures do not hold there.
+line-set-caution-oil = The oil figure is from memory of the literature and good to 20 %. Traps and split risers by the equipment’s instructions.
 ## Room limit and insulation: fields, choices, steps, figures.
 
 quantity-thermal-conductivity = thermal conductivity
@@ -777,6 +902,10 @@ choice-causes-in-cooling-only = Usual causes are known here for cooling only.
 choice-airflow-ruled-out = Low airflow is ruled out.
 choice-airflow-not-ruled-out = First rule out low airflow over the indoor coil: filter, coil, fan, registers, ice. Until then add no refrigerant.
 choice-airflow-too-little = The airflow is too little for the charge to be judged: mend that first. Add no refrigerant.
+choice-live-parts = Parts behind the covers are under voltage, capacitors also after switching off: keep hands and leads away.
+choice-turning-parts = Fans turn and start by themselves: no loose sleeves, hair or leads near them.
+choice-hot-and-cold-lines = The discharge line burns; hoses are under pressure and let out liquid that freezes: gloves and eye protection.
+choice-instructions-and-code-first = The equipment’s instructions and local code come first. Work on refrigerant circuits is for licensed persons.
 choice-low-indoor-airflow = Too little air over the indoor coil
 choice-undercharge = Too little refrigerant
 choice-overcharge = Too much refrigerant
@@ -1192,7 +1321,7 @@ charge-empty = Enter the plate’s figures and the line; with the cylinder on th
 charge-scale = On the scale
 charge-plate = Plate and line
 charge-length = Line as run, one way
-charge-more = Finer: scale, accessories, a charge known already
+charge-more = Accessories and more
 charge-accessories = Accessories
 charge-accessories-add = One more accessory
 charge-stop-falling = Close the valve when the scale falls to
@@ -1300,3 +1429,60 @@ figure-gauge-step = step of the gauge
 figure-probability = probability
 figure-volume = volume
 figure-leak-rate = gas through the leak
+
+## The card of the running system.
+
+title-running = Run check
+card-running = Superheat, subcooling and the air: as they should be, or what it usually means
+intro-running = Running for 15 minutes, gauges and thermometers on. Enter what was measured; each figure needs its own few readings.
+running-empty = Type suction pressure and suction line temperature.
+running-superheat = Superheat
+running-subcooling = Subcooling
+running-target-superheat = Superheat to aim at
+running-in-band = Runs as it should
+running-out-of-band = Does not run as it should
+running-cannot-tell = Cannot tell yet whether it runs as it should
+running-line = { $figure }: { $standing }
+running-no-verdict = no verdict
+running-standing = { $standing }; should be { $target }
+running-target = should be { $target }, { $basis }
+running-basis-plate = as entered from the plate
+running-basis-valve-range = for a valve whose maker gives none
+running-basis-orifice-rule = by the rule for a fixed orifice
+running-basis-common-practice = common practice
+running-decides = To decide: a finer { $instrument }.
+running-data-decide = Nearer than the refrigerant’s data are known: let the maker’s own table decide.
+running-missing = Also wanted: { $fields }
+running-causes = What it usually means
+running-causes-open = Causes are looked for in cooling, when a figure has a verdict.
+running-nothing-out = Nothing is surely out of band: no cause to look for.
+running-nothing-fits = No usual cause shows these signs together. Take the readings again.
+running-explains = explains { $explains } of { $deviations } deviations
+running-would-decide = Would tell the first ones apart: { $figures }
+running-circuit = The circuit
+running-evaporating = Evaporates at (dew)
+running-condensing = Condenses at (bubble)
+running-evaporating-difference = Return air over that
+running-evaporating-difference-heating = Outdoor air over that
+running-condensing-difference = Over the outdoor air
+running-condensing-difference-heating = Over the return air
+running-ratio = { $ratio } : 1
+running-air = Air over the indoor coil
+running-split = Temperature split
+running-rise = Temperature rise
+running-airflow = Airflow
+running-airflow-least = charge can be judged from { $least }
+running-total = Total heat
+running-sensible = Sensible heat
+running-latent = Latent heat
+running-sensible-heat-ratio = Sensible part
+running-of-plate = Of the plate’s capacity
+running-taken-as-dry = Without a humidity the air is taken as dry, which changes the sensible heat by less than 1 %.
+running-plate-conditions = The plate’s capacity holds at the conditions of its rating, not at these.
+running-others = Instruments, usual bands, discharge pressure
+running-others-note = Left empty: suction gauge 3.5 psi (24 kPa), liquid gauge 7 psi (48 kPa), thermometers 1.4 °F (0.8 K), relative humidity 3 %, airflow 10 %; return air over evaporating 14 to 22 K, condensing over outdoor air 5.6 to 16.7 K, in cooling without an electronic valve.
+
+hint-plateSuperheat = one figure or a band
+hint-plateSubcooling = one figure or a band
+hint-targetSplit = one figure or a band
+hint-runningTime = without a stop

@@ -1909,11 +1909,6 @@ export interface InsulationAnswer {
   name?: string | null;
   outsideDiameter: Length;
   relativeHumidity: Ratio;
-  /**
-   * The least thickness commonly sold that is in band, further above the dew point than the instruments and the
-   * coefficient may err; absent if none is needed or none is.
-   */
-  sureThickness?: Length | null;
   thickness: Length;
   /**
    * The working.
@@ -1987,6 +1982,11 @@ export interface LineSetAnswer {
    */
   liquidLine?: RefrigerantLine | null;
   refrigerant: Refrigerant;
+  /**
+   * Height of the outdoor unit above the indoor one, negative below it; absent without a lift and the
+   * higher unit.
+   */
+  rise?: Length | null;
   /**
    * Where the refrigerant's properties come from.
    */
@@ -2158,6 +2158,10 @@ export interface RefrigerantLine {
    */
   equivalentLength?: Length | null;
   fittingsLength: Length;
+  /**
+   * Its length without fittings, as entered.
+   */
+  length?: Length | null;
   /**
    * Name of the size; absent if it is in no table or a bore was entered.
    */

@@ -29,6 +29,9 @@ pub struct LineSetAnswer {
     pub cooling: Option<Duty>,
     /// What flows in heating; absent if `heating` was not entered.
     pub heating: Option<Duty>,
+    /// Height of the outdoor unit above the indoor one, negative below it; absent without a lift and the
+    /// higher unit.
+    pub rise: Option<Length>,
     /// The plate's limits.
     pub limits: PlateLimits,
     /// Where the refrigerant's properties come from.
@@ -46,6 +49,8 @@ pub struct RefrigerantLine {
     pub outside_diameter: Option<Length>,
     /// Inside diameter.
     pub bore: Length,
+    /// Its length without fittings, as entered.
+    pub length: Option<Length>,
     /// Straight tube that has the friction of all fittings.
     pub fittings_length: Length,
     /// Straight tube and fittings together; absent without a length.

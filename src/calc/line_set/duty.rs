@@ -126,7 +126,8 @@ fn flash_margin(
     let left = bubble - liquid.temperature;
     let data = refrigerant.saturation_uncertainty();
     let friction = drop.shift * FRICTION_UNCERTAINTY;
-    let uncertainty = libm::hypot(data.figure.temperature.si(), friction.si());
+    let data_error = data.figure.temperature.si();
+    let uncertainty = (data_error * data_error + friction.si() * friction.si()).sqrt();
     let step = Step::of("step-flash-margin", "{Δt} = t′({p} − {Δp} − {Δpₕ}) − {t}")
         .with("p", "figure-absolute-pressure", liquid.stream.pressure)
         .with("Δp", "figure-pressure-drop", drop.pressure)

@@ -1,57 +1,58 @@
-//! The tube of a line: its bore, its length with fittings, what it bears, the ports joined into it.
+//! A line: its bore, its length with fittings, what it bears, the ports joined into it.
 
 use super::answer::{JoinedPorts, RefrigerantLine};
-use super::input::{PortTubeInput, RefrigerantLineInput};
+use super::input::RefrigerantLineInput;
 use crate::calc::pipe_friction::bores;
 use crate::calc::problem::{Field, Misfit, Problem};
-use crate::calc::reading::{Reading, filled, optional};
-use crate::calc::tube::{Rating, TubeInput, tube};
+use crate::calc::reading::{Reading, optional};
+use crate::calc::tube::{Section, rating, section_working, stress_row};
 use crate::calc::verdict::judge_at_least;
 use crate::calc::working::{Step, Working};
 use crate::physics::pipe_flow::{Bore, DRAWN_TUBE_ROUGHNESS};
 use crate::quantity::{Area, Entry, GaugePressure, Length, Ratio, Temperature};
 use crate::tables::SourceId;
+use crate::tables::tube::TubeSeries;
 
 /// Bores that are answered for.
 pub const BORES: (Length, Length) = (Length::metres(1e-3), Length::metres(0.2));
-/// How far a ratio of two bores' areas may be off, since walls of coils vary by a tenth either way and
-/// a tenth of a wall is up to a fortieth of an area.
+/// How far a ratio of two bores' areas may be off: the walls' tolerance of ASTM B280 moves the area of
+/// 1/2 by 3 %, of 1/4 by 6 %.
 const AREA_RATIO_UNCERTAINTY: Ratio = Ratio::of_one(0.05);
 
 /// A line as it was entered.
 pub(super) struct Line {
-    section: Section,
+    width: Width,
     pub length: Option<Length>,
     /// Straight tube that has the friction of all fittings, in bores.
     fitting_bores: f64,
-    ports: Option<Area>,
+    /// Area of all ports; zero if there are none.
+    ports: Area,
 }
 
-/// A tube's cross section, the field that brought it, and what is known of the tube around it.
-struct Section {
-    field: &'static str,
-    bore: Length,
-    name: Option<&'static str>,
-    outside_diameter: Option<Length>,
-    rating: Option<Rating>,
-    working: Working,
+/// How wide a line or a port is.
+enum Width {
+    Bore(Length),
+    Tube(Section),
+}
+
+/// The fields that say how wide a line or a port is.
+struct WidthFields<'a> {
+    tube: &'a Entry<Length>,
+    series: &'a Entry<TubeSeries>,
+    wall: &'a Entry<Length>,
+    bore: &'a Entry<Length>,
 }
 
 impl Line {
-    /// Takes a line out of its fields, with its rating at a temperature.
-    pub(super) fn read(
-        reading: &mut Reading,
-        input: &RefrigerantLineInput,
-        temperature: Temperature,
-        design_pressure: Option<GaugePressure>,
-    ) -> Option<Self> {
-        let as_port = PortTubeInput {
-            tube: input.tube.clone(),
-            tube_series: input.tube_series.clone(),
-            wall: input.wall.clone(),
-            bore: input.bore.clone(),
+    /// Takes a line out of its fields.
+    pub(super) fn read(reading: &mut Reading, input: &RefrigerantLineInput) -> Option<Self> {
+        let fields = WidthFields {
+            tube: &input.tube,
+            series: &input.tube_series,
+            wall: &input.wall,
+            bore: &input.bore,
         };
-        let section = Section::read(reading, &as_port, temperature, design_pressure);
+        let width = Width::read(reading, &fields);
         let length = optional!(reading, input.length);
         let fitting_bores = bores([
             optional!(reading, input.elbows_90),
@@ -59,16 +60,19 @@ impl Line {
             optional!(reading, input.tee_runs),
             optional!(reading, input.tee_branches),
         ]);
-        let ports = reading.list(Field::named("ports"), &input.ports, 0, |reading, port| {
-            let section = Section::read(reading, port, temperature, None)?;
-            Some(section.bore.circle())
-        });
-        let ports = ports.filter(|ports| !ports.is_empty()).map(|ports| {
-            let none = Area::square_metres(0.0);
-            ports.into_iter().fold(none, |sum, area| sum + area)
+        let mut ports = Area::square_metres(0.0);
+        reading.list(Field::named("ports"), &input.ports, 0, |reading, port| {
+            let fields = WidthFields {
+                tube: &port.tube,
+                series: &port.tube_series,
+                wall: &port.wall,
+                bore: &port.bore,
+            };
+            ports = ports + Width::read(reading, &fields)?.bore().circle();
+            Some(())
         });
         Some(Self {
-            section: section?,
+            width: width?,
             length,
             fitting_bores,
             ports,
@@ -77,19 +81,19 @@ impl Line {
 
     /// The field of the line that says how wide it is.
     pub(super) fn width_field(&self) -> Field {
-        Field::named(self.section.field)
+        Field::named(self.width.field())
     }
 
     /// The tube that refrigerant flows through.
     pub(super) fn tube(&self) -> Bore {
         Bore {
-            diameter: self.section.bore,
+            diameter: self.width.bore(),
             roughness: DRAWN_TUBE_ROUGHNESS,
         }
     }
 
     fn fittings_length(&self) -> Length {
-        self.section.bore * self.fitting_bores
+        self.width.bore() * self.fitting_bores
     }
 
     /// Straight tube and fittings together.
@@ -97,128 +101,112 @@ impl Line {
         self.length.map(|length| length + self.fittings_length())
     }
 
-    /// What there is to say about it without a flow.
-    pub(super) fn answer(self) -> RefrigerantLine {
-        let fittings_length = self.fittings_length();
-        let equivalent_length = self.equivalent_length();
-        let length_step = self.length.zip(equivalent_length).map(|(length, whole)| {
-            Step::of("step-equivalent-length", "{L} = {l} + {n}·{d}")
-                .with("l", "figure-length", length)
-                .with(
-                    "n",
-                    "figure-fitting-bores",
-                    Ratio::of_one(self.fitting_bores),
-                )
-                .with("d", "figure-bore", self.section.bore)
-                .from(SourceId::FittingLengths)
-                .gives("L", "figure-equivalent-length", whole)
-        });
-        let ports = self.ports.map(|area| join(area, self.section.bore));
-        let ports_step = ports.map(|ports| {
-            Step::of("step-port-areas", "{r} = {A} / {Aₚ}")
-                .with("A", "figure-bore-area", ports.line_area)
-                .with("Aₚ", "figure-port-areas", ports.area)
-                .from(SourceId::CommonPractice)
-                .gives("r", "figure-area-ratio", ports.ratio.figure)
-        });
-        let section = self.section;
-        let mut working = section.working;
-        working.extend(length_step);
-        working.extend(ports_step);
-        RefrigerantLine {
-            name: section.name,
-            outside_diameter: section.outside_diameter,
-            bore: section.bore,
-            fittings_length,
-            equivalent_length,
-            rating: section.rating,
-            ports,
-            working,
-        }
-    }
-}
-
-fn join(area: Area, bore: Length) -> JoinedPorts {
-    let line_area = bore.circle();
-    let ratio = Ratio::of_one(line_area / area);
-    JoinedPorts {
-        area,
-        line_area,
-        ratio: judge_at_least(ratio, AREA_RATIO_UNCERTAINTY, Ratio::of_one(1.0)),
-    }
-}
-
-impl Section {
-    /// The cross section of a tube by its size or by its bore, exactly one of which must be there.
-    fn read(
-        reading: &mut Reading,
-        input: &PortTubeInput,
-        temperature: Temperature,
+    /// What there is to say about it without a flow, its metal at a temperature.
+    pub(super) fn answer(
+        &self,
+        metal: Temperature,
         design_pressure: Option<GaugePressure>,
-    ) -> Option<Self> {
-        let bore = optional!(reading, input.bore);
-        let by_bore = filled!(input.bore);
-        if !reading.exactly(1, &[filled!(input.tube), by_bore]) {
+    ) -> Result<RefrigerantLine, Problem> {
+        let (mut name, mut outside_diameter, mut borne) = (None, None, None);
+        let mut working = Working::new();
+        if let Width::Tube(section) = &self.width {
+            (name, outside_diameter) = (section.name, Some(section.outside_diameter));
+            working = section_working(section);
+            let row = stress_row(metal)?;
+            borne = Some(rating(section, row, design_pressure, &mut working));
+        }
+        working.extend(self.length_step());
+        Ok(RefrigerantLine {
+            name,
+            outside_diameter,
+            bore: self.width.bore(),
+            length: self.length,
+            fittings_length: self.fittings_length(),
+            equivalent_length: self.equivalent_length(),
+            rating: borne,
+            ports: self.join(&mut working),
+            working,
+        })
+    }
+
+    fn length_step(&self) -> Option<Step> {
+        let step = Step::of("step-equivalent-length", "{L} = {l} + {n}·{d}")
+            .with("l", "figure-length", self.length?)
+            .with(
+                "n",
+                "figure-fitting-bores",
+                Ratio::of_one(self.fitting_bores),
+            )
+            .with("d", "figure-bore", self.width.bore())
+            .from(SourceId::FittingLengths);
+        Some(step.gives("L", "figure-equivalent-length", self.equivalent_length()?))
+    }
+
+    /// The line's area over that of the ports, if there are any.
+    fn join(&self, working: &mut Working) -> Option<JoinedPorts> {
+        let line_area = self.width.bore().circle();
+        if self.ports <= Area::square_metres(0.0) {
             return None;
         }
-        let section = if by_bore.1 {
-            for (name, is_filled) in [filled!(input.tube_series), filled!(input.wall)] {
-                if is_filled {
+        let ratio = Ratio::of_one(line_area / self.ports);
+        working.push(
+            Step::of("step-port-areas", "{r} = {A} / {Aₚ}")
+                .with("A", "figure-bore-area", line_area)
+                .with("Aₚ", "figure-port-areas", self.ports)
+                .from(SourceId::CommonPractice)
+                .gives("r", "figure-area-ratio", ratio),
+        );
+        Some(JoinedPorts {
+            area: self.ports,
+            line_area,
+            ratio: judge_at_least(ratio, AREA_RATIO_UNCERTAINTY, Ratio::of_one(1.0)),
+        })
+    }
+}
+
+impl Width {
+    /// A tube by its size or by its bore, exactly one of which must be there.
+    fn read(reading: &mut Reading, fields: &WidthFields) -> Option<Self> {
+        let bore = reading.optional(Field::named("bore"), fields.bore);
+        let diameter = reading.optional(Field::named("tube"), fields.tube);
+        let series = reading.optional(Field::named("tube_series"), fields.series);
+        let wall = reading.optional(Field::named("wall"), fields.wall);
+        let is_filled = |entry: &Entry<Length>| !matches!(entry, Entry::Absent);
+        let filled = [
+            ("tube", is_filled(fields.tube)),
+            ("bore", is_filled(fields.bore)),
+        ];
+        if !reading.exactly(1, &filled) {
+            return None;
+        }
+        let width = match bore {
+            Some(bore) => {
+                if is_filled(fields.wall) {
                     let with = Field::named("bore");
                     let misfit = Misfit::Conflict { with };
-                    reading.problem(Problem::misfit(Field::named(name), misfit));
+                    reading.problem(Problem::misfit(Field::named("wall"), misfit));
                 }
+                Self::Bore(bore)
             }
-            Self::of_bore(bore?)
-        } else {
-            Self::of_tube(reading, input, temperature, design_pressure)?
+            None => Self::Tube(reading.accept(Section::find(diameter?, series, wall))?),
         };
-        reading.within(Field::named(section.field), Some(section.bore), BORES);
-        Some(section)
+        reading.within(Field::named(width.field()), Some(width.bore()), BORES);
+        Some(width)
     }
 
-    fn of_bore(bore: Length) -> Self {
-        Self {
-            field: "bore",
-            bore,
-            name: None,
-            outside_diameter: None,
-            rating: None,
-            working: Working::new(),
+    /// The field that it was entered in.
+    const fn field(&self) -> &'static str {
+        match self {
+            Self::Bore(_) => "bore",
+            Self::Tube(_) => "tube",
         }
     }
 
-    fn of_tube(
-        reading: &mut Reading,
-        input: &PortTubeInput,
-        temperature: Temperature,
-        design_pressure: Option<GaugePressure>,
-    ) -> Option<Self> {
-        let found = tube(&TubeInput {
-            tube: input.tube.clone(),
-            series: input.tube_series.clone(),
-            wall: input.wall.clone(),
-            temperature: temperature.into(),
-            design_pressure: design_pressure.map_or(Entry::Absent, Entry::Read),
-            ..TubeInput::default()
-        });
-        let found = found.map_err(|problems| {
-            for mut problem in problems {
-                if problem.field == Field::named("series") {
-                    problem.field = Field::named("tube_series");
-                }
-                reading.problem(problem);
-            }
-        });
-        let mut found = found.ok()?;
-        found.working.retain(|step| step.title != "step-tube-mass");
-        Some(Self {
-            field: "tube",
-            bore: found.bore,
-            name: found.name,
-            outside_diameter: Some(found.outside_diameter),
-            rating: found.rating,
-            working: found.working,
-        })
+    /// Inside diameter.
+    fn bore(&self) -> Length {
+        match self {
+            Self::Bore(bore) => *bore,
+            Self::Tube(section) => section.bore(),
+        }
     }
 }

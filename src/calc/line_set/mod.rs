@@ -117,16 +117,11 @@ pub fn line_set(input: &LineSetInput) -> Result<LineSetAnswer, Problems> {
         reading.exactly(1, &[("cooling", false), ("heating", false)]);
     }
     let site = Site::read(input, &mut reading);
-    let hottest_gas = heating.as_ref().map(|running| running.gas.temperature);
-    let liquid_line = reading.part(
-        Field::named("liquid_line"),
-        &input.liquid_line,
-        |reading, line| Line::read(reading, line, site.metal(None), site.design_pressure),
-    );
+    let liquid_line = reading.part(Field::named("liquid_line"), &input.liquid_line, Line::read);
     let suction_line = reading.part(
         Field::named("suction_line"),
         &input.suction_line,
-        |reading, line| Line::read(reading, line, site.metal(hottest_gas), site.design_pressure),
+        Line::read,
     );
     let limits = plate::limits(input, &mut reading, &liquid_line, &suction_line, site.lift);
     reading.sound()?;
@@ -139,15 +134,26 @@ pub fn line_set(input: &LineSetInput) -> Result<LineSetAnswer, Problems> {
         suction: suction_line.as_ref(),
         site: &site,
     };
-    let cooling = cooling.and_then(|running| reading.accept(duty(&running, &lines)));
-    let heating = heating.and_then(|running| reading.accept(duty(&running, &lines)));
+    let hottest_gas = heating.as_ref().map(|running| running.gas.temperature);
+    let mut of_line = |line: Option<&Line>, gas| {
+        let found = line?.answer(site.metal(gas), site.design_pressure);
+        reading.accept(found)
+    };
+    let lines_found = (
+        of_line(lines.liquid, None),
+        of_line(lines.suction, hottest_gas),
+    );
+    let mut of_duty = |running: Option<Running>| reading.accept(duty(&running?, &lines));
+    let (cooling, heating) = (of_duty(cooling), of_duty(heating));
     reading.sound()?;
     Ok(LineSetAnswer {
         refrigerant,
-        liquid_line: liquid_line.map(Line::answer),
-        suction_line: suction_line.map(Line::answer),
+        liquid_line: lines_found.0,
+        suction_line: lines_found.1,
         cooling,
         heating,
+        // In heating the liquid flows to the outdoor unit.
+        rise: site.liquid_climb(Way::Heating),
         limits,
         sources: refrigerant.equations(),
     })

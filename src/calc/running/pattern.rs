@@ -120,17 +120,16 @@ const SIGNS: [Row; 9] = [
 ];
 
 impl Row {
-    /// Its sign for each figure; with an unknown device only those that hold for both.
-    fn signs(&self, device: Option<MeteringDevice>) -> Vec<u8> {
+    /// Its sign for a figure; with an unknown device only where it holds for both.
+    fn sign(&self, place: usize, device: Option<MeteringDevice>) -> u8 {
         let Self(_, orifice, valve) = self;
-        let pairs = orifice.bytes().zip(valve.bytes());
-        let sign = |(orifice, valve)| match device {
+        let [orifice, valve] = [orifice, valve].map(|signs| signs.as_bytes().get(place));
+        let sign = match device {
             Some(MeteringDevice::FixedOrifice) => orifice,
             Some(_) => valve,
-            None if orifice == valve => orifice,
-            None => b'?',
+            None => orifice.filter(|_| orifice == valve),
         };
-        pairs.map(sign).collect()
+        *sign.unwrap_or(&b'?')
     }
 
     /// How well it fits: by its signs, or because that airflow itself was measured as too little.
@@ -156,8 +155,8 @@ impl Row {
             score: 0,
             explains: 0,
         };
-        for (sign, seen) in self.signs(device).into_iter().zip(seen) {
-            match (sign, seen) {
+        for (place, seen) in seen.iter().enumerate() {
+            match (self.sign(place, device), seen) {
                 (b'+', Some(Deviation::High)) | (b'-', Some(Deviation::Low)) => {
                     fit.score += MATCH;
                     fit.explains += 1;
@@ -203,37 +202,47 @@ pub fn usual_causes(
     device: Option<MeteringDevice>,
     airflow: IndoorAirflow,
 ) -> Pattern {
-    let found = SIGNS
-        .iter()
-        .filter_map(|row| Some((row, row.fit_with(&seen, device, airflow)?)));
-    let found: Vec<(&Row, Fit)> = found.collect();
+    let fits = SIGNS
+        .each_ref()
+        .map(|row| row.fit_with(&seen, device, airflow));
+    let mut causes = Vec::new();
+    let mut best: Vec<&Row> = Vec::new();
     // Equal fits stay in the order of the table: airflow first.
-    let fits = || {
-        (1..=MEASURED)
-            .rev()
-            .flat_map(|score| found.iter().filter(move |(_, fit)| fit.score == score))
-    };
-    let best = fits().next().map_or(0, |(_, fit)| fit.score);
-    let rivals = found.iter().filter(|(_, fit)| fit.score == best);
-    let rivals: Vec<Vec<u8>> = rivals.map(|(row, _)| row.signs(device)).collect();
-    let figures = RunningFigure::ALL.iter().zip(seen).enumerate();
-    let would_decide = figures
-        .filter(|(place, (_, seen))| seen.is_none() && differ(&rivals, *place))
-        .map(|(_, (figure, _))| *figure)
-        .collect();
-    let short = airflow == IndoorAirflow::TooLittle;
-    let out = |seen: &&Option<Deviation>| matches!(seen, Some(Deviation::Low | Deviation::High));
-    Pattern {
-        source: SourceId::CommonPractice,
-        deviations: seen.iter().filter(out).count() as u8 + u8::from(short),
-        airflow,
-        causes: fits()
-            .map(|(row, fit)| RankedCause {
+    for score in (1..=MEASURED).rev() {
+        let is_best = causes.is_empty();
+        for (row, fit) in SIGNS.iter().zip(&fits) {
+            let Some(fit) = fit.as_ref().filter(|fit| fit.score == score) else {
+                continue;
+            };
+            if is_best {
+                best.push(row);
+            }
+            causes.push(RankedCause {
                 cause: row.0,
                 explains: fit.explains,
                 next_check: next_check(row.0, airflow),
-            })
-            .collect(),
+            });
+        }
+    }
+    let differs = |place| {
+        let mut signs = best.iter().map(|row| row.sign(place, device));
+        let first = signs.next();
+        signs.any(|sign| Some(sign) != first)
+    };
+    let mut would_decide = Vec::new();
+    let mut deviations = u8::from(airflow == IndoorAirflow::TooLittle);
+    for (place, (figure, seen)) in RunningFigure::ALL.iter().zip(seen).enumerate() {
+        match seen {
+            None if differs(place) => would_decide.push(*figure),
+            Some(Deviation::Low | Deviation::High) => deviations += 1,
+            _ => {}
+        }
+    }
+    Pattern {
+        source: SourceId::CommonPractice,
+        deviations,
+        airflow,
+        causes,
         would_decide,
     }
 }
@@ -254,11 +263,4 @@ fn next_check(cause: UsualCause, airflow: IndoorAirflow) -> NextCheck {
         UsualCause::MeteringOverfeed => NextCheck::BulbAndOrifice,
         UsualCause::WeakCompressor => NextCheck::Compressor,
     }
-}
-
-/// Whether signs of one figure differ between rows.
-fn differ(rows: &[Vec<u8>], place: usize) -> bool {
-    let mut signs = rows.iter().filter_map(|signs| signs.get(place));
-    let first = signs.next();
-    signs.any(|sign| Some(sign) != first)
 }

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::finding::{Finding, HoldReason, HoldVerdict};
+use super::finding::{FEWEST_MOMENTS, Finding, HoldReason, HoldVerdict};
 use super::fit::Trial;
 use super::pass_rule::PassCheck;
 use super::posterior::{Case, Posterior, Spread};
@@ -28,14 +28,14 @@ pub struct VacuumHoldAnswer {
     pub margin: Ratio,
     /// Probability of each cause.
     pub likelihoods: Likelihoods,
-    /// The three laws, each fitted by least squares.
+    /// The three laws, each fitted by least squares; without those that only negative pressures would fit, none from fewer than four readings.
     pub fits: Vec<Fit>,
     /// The plateau that the rise levels off at, if it does.
     pub plateau: Option<Level>,
     /// The even rise, if it is a leak or as likely as not.
     pub leak: Option<LeakFound>,
-    /// Level at the end of the readings.
-    pub latest: Option<Level>,
+    /// Level at the end of the readings: by the laws fitted, as read if there is no verdict for want of readings or of a law.
+    pub latest: Level,
     /// What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause.
     pub expected: Vec<ExpectedReading>,
     /// The same for a plot.
@@ -185,13 +185,12 @@ impl Hold {
         let posterior = Posterior::of(&self.record, &self.noises, self.dry_limit, highest);
         let finding = Finding::of(self, &posterior);
         let noise = posterior.mean(|_| true, |case| (case.noise, 0.0));
-        let noise = noise.map(|(noise, _)| noise);
-        let likely = noise.unwrap_or(0.0);
-        let latest = self.record.level_near(self.record.held, likely);
+        let latest = self.level(&posterior, &finding, self.record.held);
         let plateau = posterior.plateau();
         let leak = self.leak(&posterior, &finding);
         let fits: Vec<Fit> = Shape::ALL
             .iter()
+            .filter(|_| self.record.moments >= FEWEST_MOMENTS)
             .filter_map(|shape| fit(&posterior, *shape, self.record.points.len()))
             .collect();
         let times = (0..self.curve_points).map(|place| {
@@ -208,17 +207,17 @@ impl Hold {
             fits,
             plateau,
             leak,
-            latest: self.record.points.last().map(|_| Level::of(latest)),
+            latest: Level::of(latest),
             expected: expected(&posterior, EXPECTED_AT.into_iter()),
             curve: expected(&posterior, times),
-            pass: self.pass_check(&posterior, likely),
+            pass: self.pass_check(&posterior, &finding),
             hold_longer: finding.hold_longer.map(Time::seconds),
             held: Time::seconds(self.record.held),
             ambient_temperature: self.ambient,
             ambient_assumed: self.ambient_assumed,
             saturation_pressure: self.saturation,
             dry_pressure: AbsolutePressure::pascals(self.dry_limit),
-            gauge_noise: noise.map(Ratio::of_one),
+            gauge_noise: noise.map(|(noise, _)| Ratio::of_one(noise)),
             gauge_resolution: PressureDifference::pascals(self.record.resolution),
         }
     }
@@ -278,7 +277,7 @@ fn likelihoods(posterior: &Posterior) -> Likelihoods {
 /// The least-squares fit of a law over its trials, each as likely as the readings make it.
 fn fit(posterior: &Posterior, shape: Shape, points: usize) -> Option<Fit> {
     let of_shape = || posterior.trials.iter().filter(|t| t.shape == shape);
-    let likely = Trial::log_readings;
+    let likely = |trial: &Trial| trial.log_readings;
     let best = of_shape().map(likely).fold(f64::NEG_INFINITY, f64::max);
     let [mut start, mut free, mut constant, mut added] = [(); 4].map(|()| Spread::default());
     let mut least = f64::INFINITY;
@@ -303,6 +302,9 @@ fn fit(posterior: &Posterior, shape: Shape, points: usize) -> Option<Fit> {
         Shape::PlateauAndLinearRise => (Some(start + added), Some(added_spread), true),
     };
     let levels = plateau.is_some();
+    if start < 0.0 || plateau.is_some_and(|plateau| plateau < 0.0) {
+        return None;
+    }
     Some(Fit {
         law: shape,
         probability: Ratio::of_one(posterior.probability(|case| case.shape == shape)),

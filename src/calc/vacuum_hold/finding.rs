@@ -46,7 +46,7 @@ pub const NEEDED: f64 = 0.75;
 /// Most probability of a leak beside the verdict dry and tight.
 const LEAK_UNDER_DRY: f64 = 0.03;
 /// Fewest readings at different times, and least time in s, for a verdict.
-const FEWEST_MOMENTS: usize = 4;
+pub(super) const FEWEST_MOMENTS: usize = 4;
 const SHORTEST_HOLD: f64 = 120.0;
 /// Usual hold, s.
 const USUAL_HOLD: f64 = 900.0;
@@ -103,6 +103,19 @@ impl Finding {
             margin,
             hold_longer,
         }
+    }
+}
+
+impl Hold {
+    /// Level at a time of the hold and its standard uncertainty, Pa: by the laws, or as read where none is known to hold.
+    pub fn level(&self, posterior: &Posterior, finding: &Finding, time: f64) -> (f64, f64) {
+        let by_laws = match finding.reason {
+            Some(
+                HoldReason::TooFewReadings | HoldReason::FitsNoLaw | HoldReason::GaugeShowsNothing,
+            ) => None,
+            _ => posterior.expected(time, |_| true),
+        };
+        by_laws.unwrap_or_else(|| (self.record.near(time), 0.0))
     }
 }
 

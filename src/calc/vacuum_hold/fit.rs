@@ -61,23 +61,11 @@ pub(super) struct Trial {
     pub outgassing: f64,
     /// Scatter of the readings, part of their level.
     pub noise: f64,
-    /// Logarithm of the factors of the readings' probability that only their weights make, …
-    log_scale: f64,
-    /// … and of what this choice is worth beforehand.
-    log_worth: f64,
-    pub line: Line,
-}
-
-impl Trial {
     /// Logarithm of the readings' probability if the fit is the truth.
-    pub fn log_readings(&self) -> f64 {
-        self.log_scale - 0.5 * self.line.misfit
-    }
-
-    /// The same with the choice's worth, averaged over all starts.
-    pub fn log_likelihood(&self) -> f64 {
-        self.log_readings() + self.log_worth
-    }
+    pub log_readings: f64,
+    /// The same averaged over all starts and over all of the unknown asked for, but for how likely a span of that is.
+    pub log_likelihood: f64,
+    pub line: Line,
 }
 
 /// Weighted sums over the readings that need no time constant, for one size of noise.
@@ -174,15 +162,17 @@ impl Noise {
         mass: f64,
         line: Option<Line>,
     ) -> Option<Trial> {
-        line.map(|line| Trial {
-            shape,
-            time_constant,
-            outgassing,
-            noise: self.noise,
-            log_scale: self.log_scale,
-            // The start is as likely anywhere, so that its own spread remains as a factor.
-            log_worth: libm::log(mass * line.start_spread),
-            line,
+        line.map(|line| {
+            let log_readings = self.log_scale - 0.5 * line.misfit;
+            Trial {
+                shape,
+                time_constant,
+                outgassing,
+                noise: self.noise,
+                log_readings,
+                log_likelihood: log_readings + libm::log(mass * line.start_spread * line.spread),
+                line,
+            }
         })
     }
 }
@@ -258,10 +248,9 @@ fn plateau_trials<'a>(
 
 /// The time constant that takes so much of the likelihood that the truth may lie between it and the next.
 fn narrow_peak(trials: &[Trial]) -> Option<f64> {
-    let order =
-        |one: &&Trial, other: &&Trial| one.log_likelihood().total_cmp(&other.log_likelihood());
+    let order = |one: &&Trial, other: &&Trial| one.log_likelihood.total_cmp(&other.log_likelihood);
     let best = trials.iter().max_by(order)?;
-    let weight = |trial: &Trial| libm::exp(trial.log_likelihood() - best.log_likelihood());
+    let weight = |trial: &Trial| libm::exp(trial.log_likelihood - best.log_likelihood);
     let all: f64 = trials.iter().map(weight).sum();
     let same = |trial: &&Trial| (trial.time_constant - best.time_constant).abs() <= 0.0;
     let own: f64 = trials.iter().filter(same).map(weight).sum();

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::answer::COVERAGE;
+use super::finding::Finding;
 use super::posterior::Posterior;
 use super::{DRY_PRESSURE, Hold, MICRON, PRESSURES, VacuumHoldInput};
 use crate::calc::problem::Field;
@@ -60,7 +61,7 @@ impl Criteria {
         Some(match rule {
             PassRule::Ufgs15182 => Self {
                 rule,
-                source: SourceId::Ufgs15182,
+                source: SourceId::UfgsEvacuation,
                 start: Some(AbsolutePressure::pascals(300.0 * MICRON)),
                 end: AbsolutePressure::pascals(500.0 * MICRON),
                 rise: None,
@@ -112,16 +113,17 @@ pub struct PassCheck {
 }
 
 impl Hold {
-    /// Judges the hold by its rule, with readings that scatter by `noise`.
-    pub fn pass_check(&self, posterior: &Posterior, noise: f64) -> PassCheck {
+    /// Judges the hold by its rule.
+    pub fn pass_check(&self, posterior: &Posterior, finding: &Finding) -> PassCheck {
         let criteria = &self.criteria;
         let full = criteria.time.in_seconds();
         let remaining = (full - self.record.held).max(0.0);
+        let (first, spread) = self.level(posterior, finding, 0.0);
         let first = match self.pump_end {
-            Some(pressure) => (pressure.in_pascals(), 0.5 * self.record.resolution),
-            None => self.record.level_near(0.0, noise),
+            Some(pressure) => (pressure.in_pascals(), 0.0),
+            None => (first, spread),
         };
-        let last = self.record.level_near(full.min(self.record.held), noise);
+        let last = self.level(posterior, finding, full.min(self.record.held));
         let against = |(level, spread): (f64, f64), limit: AbsolutePressure| {
             let spread = COVERAGE * spread;
             let uncertainty = (spread * spread + self.uncertainty * self.uncertainty).sqrt();
@@ -134,7 +136,14 @@ impl Hold {
             let rise = PressureDifference::pascals(last.0 - first.0);
             judge_at_most(rise, PressureDifference::pascals(spread), limit)
         });
-        let start = criteria.start.map(|limit| against(first, limit));
+        // The pump is valved off at what the gauge shows, be it right or not.
+        let start = criteria.start.map(|limit| {
+            let shown = self
+                .pump_end
+                .map_or(self.record.near(0.0), |p| p.in_pascals());
+            let nothing = PressureDifference::pascals(0.0);
+            judge_at_most(AbsolutePressure::pascals(shown), nothing, limit)
+        });
         let pressure = against(last, criteria.end);
         let verdicts = [start.map(|s| s.verdict), rise.map(|r| r.verdict)];
         let all = verdicts.into_iter().flatten();

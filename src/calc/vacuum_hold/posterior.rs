@@ -68,13 +68,13 @@ impl Posterior {
             Shape::Plateau => &plateaus,
             Shape::PlateauAndLinearRise => &leaks,
         };
-        let bounds: Vec<f64> = trials.iter().map(|t| log_bound(t, spans(t))).collect();
-        let best = bounds.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let best = trials.iter().fold(f64::NEG_INFINITY, |best, trial| {
+            let logs = spans(trial).iter().map(|span| log_bound(trial, span));
+            logs.fold(best, f64::max)
+        });
         let mut cases = Vec::new();
-        for (trial, bound) in trials.iter().zip(bounds) {
-            if bound > best - NEGLIGIBLE {
-                cases.extend(spans(trial).iter().filter_map(|s| case(trial, s, best)));
-            }
+        for trial in &trials {
+            cases.extend(spans(trial).iter().filter_map(|s| case(trial, s, best)));
         }
         let mut posterior = Self { cases, trials };
         posterior.cases.retain(|case| case.weight > 0.0);
@@ -105,8 +105,8 @@ impl Posterior {
 
     /// Probability of what `counts` selects.
     pub fn probability(&self, counts: impl Fn(&Case) -> bool) -> f64 {
-        let weight = |case: &Case| if counts(case) { case.weight } else { 0.0 };
-        self.cases.iter().map(weight).sum()
+        let counted = self.cases.iter().filter(|case| counts(case));
+        counted.fold(0.0, |sum, case| sum + case.weight)
     }
 
     /// Mean and standard uncertainty of `of` over the cases that `counts` selects, if there are any.
@@ -167,27 +167,22 @@ impl Spread {
     }
 }
 
-/// More than the logarithm of the weight of any case of this trial.
-fn log_bound(trial: &Trial, spans: &[Span]) -> f64 {
-    let (Some(first), Some(last)) = (spans.first(), spans.last()) else {
-        return f64::NEG_INFINITY;
-    };
+/// No less than the logarithm of the weight of a span of a trial.
+fn log_bound(trial: &Trial, span: &Span) -> f64 {
     let line = &trial.line;
-    let outside = (first.low - line.free).max(line.free - last.high).max(0.0) / line.spread;
-    let densest = spans.iter().map(Span::density).fold(0.0, f64::max);
-    trial.log_likelihood() + libm::log(line.spread * densest) - 0.5 * outside * outside
+    let outside = (span.low - line.free).max(line.free - span.high).max(0.0) / line.spread;
+    trial.log_likelihood + span.log_density - 0.5 * outside * outside
 }
 
 /// The part of a trial whose plateau or rate lies in a span, its weight relative to `best`.
 fn case(trial: &Trial, span: &Span, best: f64) -> Option<Case> {
+    if log_bound(trial, span) < best - NEGLIGIBLE {
+        return None;
+    }
     let line = &trial.line;
     let low = (span.low - line.free) / line.spread;
     let high = (span.high - line.free) / line.spread;
-    let nearest = low.max(-high).max(0.0);
-    let log = trial.log_likelihood() + libm::log(line.spread * span.density()) - best;
-    if log - 0.5 * nearest * nearest < -NEGLIGIBLE {
-        return None;
-    }
+    let log = trial.log_likelihood + span.log_density - best;
     let share = share_between(low, high);
     if share <= 0.0 {
         return None;

@@ -10,15 +10,19 @@ use super::{Cause, MICRON_A_MINUTE};
 pub(super) struct Span {
     pub low: f64,
     pub high: f64,
-    /// Probability beforehand, up to a factor common to all.
-    pub mass: f64,
+    /// Logarithm of probability over width, but for a factor common to all.
+    pub log_density: f64,
     pub cause: Cause,
 }
 
 impl Span {
-    /// Probability over width.
-    pub fn density(&self) -> f64 {
-        self.mass / (self.high - self.low)
+    fn of((low, high): (f64, f64), mass: f64, cause: Cause) -> Self {
+        Self {
+            low,
+            high,
+            log_density: libm::log(mass / (high - low)),
+            cause,
+        }
     }
 }
 
@@ -57,11 +61,9 @@ const USUAL_LEAK_SPANS: usize = 11;
 
 /// Even rises: of tight systems, of leaks that give off no gas, and falls.
 pub(super) fn rates() -> Vec<Span> {
-    let slow = SLOW_RATES.iter().map(|(low, high, mass, cause)| Span {
-        low: low * MICRON_A_MINUTE,
-        high: high * MICRON_A_MINUTE,
-        mass: *mass,
-        cause: *cause,
+    let slow = SLOW_RATES.iter().map(|(low, high, mass, cause)| {
+        let ends = (low * MICRON_A_MINUTE, high * MICRON_A_MINUTE);
+        Span::of(ends, *mass, *cause)
     });
     slow.chain(leaks(1.0 - OUTGASSING)).collect()
 }
@@ -86,12 +88,7 @@ fn leaks(share: f64) -> impl Iterator<Item = Span> {
         } else {
             low * LEAK_RATIO
         };
-        let span = Span {
-            low,
-            high,
-            mass: share * weight(place) / total,
-            cause: Cause::Leak,
-        };
+        let span = Span::of((low, high), share * weight(place) / total, Cause::Leak);
         low = high;
         span
     })
@@ -107,11 +104,10 @@ pub(super) fn plateaus(start: f64, dry_limit: f64, highest: f64) -> Vec<Span> {
     let mut spans = Vec::with_capacity(DRY_SPANS + WET_SPANS);
     let width = (dry_limit - start) / DRY_SPANS as f64;
     if width > 0.0 {
-        spans.extend((0..DRY_SPANS).map(|place| Span {
-            low: start + width * place as f64,
-            high: start + width * (place as f64 + 1.0),
-            mass: (1.0 - CREEPING) / DRY_SPANS as f64,
-            cause: Cause::DryAndTight,
+        let mass = (1.0 - CREEPING) / DRY_SPANS as f64;
+        spans.extend((0..DRY_SPANS).map(|place| {
+            let low = start + width * place as f64;
+            Span::of((low, low + width), mass, Cause::DryAndTight)
         }));
     }
     let lowest = dry_limit.max(start);
@@ -124,12 +120,8 @@ pub(super) fn plateaus(start: f64, dry_limit: f64, highest: f64) -> Vec<Span> {
         let all = root(highest) - root(lowest);
         spans.extend((0..WET_SPANS).map(|place| {
             let (low, high) = (edge(place), edge(place + 1));
-            Span {
-                low,
-                high,
-                mass: MOISTURE * (root(high) - root(low)) / all,
-                cause: Cause::Moisture,
-            }
+            let mass = MOISTURE * (root(high) - root(low)) / all;
+            Span::of((low, high), mass, Cause::Moisture)
         }));
     }
     spans

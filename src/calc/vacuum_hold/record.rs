@@ -95,21 +95,12 @@ impl Record {
         (scatter + self.rounding) / point.count + LAW_ERROR * LAW_ERROR * level * level
     }
 
-    /// Level near a time, and its standard uncertainty, Pa.
-    pub fn level_near(&self, time: f64, noise: f64) -> (f64, f64) {
-        let nearer = |one: &&Point, other: &&Point| {
-            (one.time - time)
-                .abs()
-                .total_cmp(&(other.time - time).abs())
-        };
-        let Some(point) = self.points.iter().min_by(nearer) else {
-            return (0.0, 0.0);
-        };
-        let own = self.variance(point, noise);
-        (
-            point.level,
-            (own + self.resolution * self.resolution / 12.0).sqrt(),
-        )
+    /// Reading nearest to a time, Pa.
+    pub fn near(&self, time: f64) -> f64 {
+        let away = |point: &&Point| (point.time - time).abs();
+        let nearer = |one: &&Point, other: &&Point| away(one).total_cmp(&away(other));
+        let nearest = self.points.iter().min_by(nearer);
+        nearest.map_or(0.0, |point| point.pressure)
     }
 
     /// Pressure at the start, Pa, rather too low than too high.

@@ -62,7 +62,7 @@ interface KnownField<Key extends string> extends Field<Key> {
   readonly none?: string;
 }
 
-type AnyField<Key extends string = string> = FigureField<Key> | ChosenField<Key> | KnownField<Key>;
+export type AnyField<Key extends string = string> = FigureField<Key> | ChosenField<Key> | KnownField<Key>;
 
 /** A field of the card of a calculation. */
 export type CardField<N extends Name> = AnyField<keyof Input<N> & string>;
@@ -72,7 +72,8 @@ export function inputOf<N extends Name>(fields: readonly CardField<N>[]): Input<
   return Object.fromEntries(fields.map((field: AnyField) => [field.name, sent(field)])) as Input<N>;
 }
 
-function sent(field: AnyField): string | ReturnType<typeof entryOf> {
+/** What one field sends: for a card whose calculation has fields within fields. */
+export function sent(field: AnyField): string | ReturnType<typeof entryOf> {
   const isFigure = "quantity" in field && field.quantity !== undefined;
   return isFigure ? entryOf(field.name, field.quantity, field.unit?.()) : textOf(field.name).trim();
 }

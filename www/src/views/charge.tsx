@@ -26,15 +26,15 @@ export function Charge(): JSX.Element {
     <Card name="charge" example={example} fromKit={["refrigerant"]}>
       <ChargeFinding asked={asked} />
       <h2>{message("charge-scale")}</h2>
-      <CardFields fields={scaleFields} problems={problems} />
+      <CardFields fields={scaleFields()} problems={problems} />
       <h2>{message("charge-plate")}</h2>
-      <CardFields fields={plateFields} problems={problems} />
+      <CardFields fields={plateFields()} problems={problems} />
       <Disclosure
         name="charge-more"
         summary={<span>{message("charge-more")}</span>}
-        mustShow={isFilled(instrumentFields) || isWrong(instrumentFields, problems) || hasAccessories(charge) || problems.some(({ field }) => field.startsWith("accessories"))}
+        mustShow={isFilled(instrumentFields()) || isWrong(instrumentFields(), problems) || hasAccessories(charge) || problems.some(({ field }) => field.startsWith("accessories"))}
       >
-        <CardFields fields={instrumentFields} problems={problems} />
+        <CardFields fields={instrumentFields()} problems={problems} />
         <EntryRows list={accessories} problems={problems} legend={message("charge-accessories")} add={message("charge-accessories-add")} />
       </Disclosure>
       <LinePanel answer={asked.physics} problems={problems} />

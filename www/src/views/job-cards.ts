@@ -3,7 +3,9 @@
 import "../fetched-style";
 
 export { Insulation } from "./insulation";
+export { LineSet } from "./line-set";
 export { PipeFriction } from "./pipe-friction";
 export { PumpDown } from "./pump-down";
 export { Charge } from "./charge";
 export { RoomLimit } from "./room-limit";
+export { Running } from "./running";

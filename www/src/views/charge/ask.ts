@@ -1,7 +1,7 @@
 // What the charge card asks: its fields by panel, and the answers that each panel draws from. A bad field
 // withholds its own panel's figures and no other's.
 
-import { calculate, type AccessoryInput, type ChargeAnswer, type Problem } from "../../core";
+import { calculate, type AccessoryInput, type ChargeAnswer, type Input, type Problem } from "../../core";
 import { message } from "../../locale";
 import { answerOf, problemsOf } from "../../parts/card";
 import { inputOf, type CardField } from "../../parts/card-fields";
@@ -13,9 +13,14 @@ type Fields = readonly CardField<"charge">[];
 
 const refrigerant: Fields = [{ name: "refrigerant", as: "refrigerant" }];
 
-export const plateFields: Fields = [
+/** A weight. Plates and scales in pounds say "6 lb 4 oz", for which a pad of figures has no letters. */
+function weight(name: keyof Input<"charge">, unit?: () => string, instead?: readonly (keyof Input<"charge">)[]): CardField<"charge"> {
+  return { name, quantity: "mass", ...(unit && { unit }), ...(instead && { instead }), ...(runUnit() === "ft" && { words: true }) };
+}
+
+export const plateFields = (): Fields => [
   ...refrigerant,
-  { name: "plateCharge", quantity: "mass" },
+  weight("plateCharge"),
   { name: "prechargedLength", quantity: "length", unit: runUnit },
   { name: "length", label: "charge-length", quantity: "length", unit: runUnit },
   { name: "plateAdder", quantity: "mass-per-length" },
@@ -23,16 +28,16 @@ export const plateFields: Fields = [
   { name: "arrives", choices: ["charged", "empty"], otherwise: "charged" },
 ];
 
-export const scaleFields: Fields = [
-  { name: "cylinderStart", quantity: "mass" },
-  { name: "cylinderNow", quantity: "mass" },
-  { name: "cylinderTare", quantity: "mass" },
+export const scaleFields = (): Fields => [
+  weight("cylinderStart"),
+  weight("cylinderNow"),
+  weight("cylinderTare"),
 ];
 
-export const instrumentFields: Fields = [
-  { name: "scaleResolution", quantity: "mass", unit: fineUnit },
-  { name: "scaleUncertainty", quantity: "mass", unit: fineUnit },
-  { name: "chargeToAdd", quantity: "mass" },
+export const instrumentFields = (): Fields => [
+  weight("scaleResolution", fineUnit),
+  weight("scaleUncertainty", fineUnit),
+  weight("chargeToAdd"),
 ];
 
 export const lineFields: Fields = [
@@ -46,11 +51,11 @@ export const stateFields: Fields = [
   { name: "superheat", label: "charge-superheat", quantity: "temperature-difference" },
 ];
 
-export const recoveryFields: Fields = [
-  { name: "recoveryWaterCapacity", quantity: "mass", instead: ["recoveryVolume"] },
+export const recoveryFields = (): Fields => [
+  weight("recoveryWaterCapacity", undefined, ["recoveryVolume"]),
   { name: "recoveryVolume", quantity: "volume", instead: ["recoveryWaterCapacity"] },
-  { name: "recoveryTare", quantity: "mass" },
-  { name: "recoveryGross", quantity: "mass" },
+  weight("recoveryTare"),
+  weight("recoveryGross"),
   { name: "recoveryTemperature", quantity: "temperature", signed: true },
 ];
 
@@ -111,11 +116,11 @@ export interface Asked {
 
 export function ask(): Asked {
   const lines = inputOf([...lineFields, ...stateFields]);
-  const scale = inputOf([...scaleFields, ...instrumentFields]);
-  const { chargeToAdd, ...instrument } = inputOf(instrumentFields);
+  const scale = inputOf([...scaleFields(), ...instrumentFields()]);
+  const { chargeToAdd, ...instrument } = inputOf(instrumentFields());
   const known = inputOf(refrigerant);
-  const plate = { ...inputOf(plateFields), ...(chargeToAdd !== undefined && { chargeToAdd }), accessories: rowsOf(accessories) };
-  const recovery = { ...known, ...instrument, ...inputOf(recoveryFields) };
+  const plate = { ...inputOf(plateFields()), ...(chargeToAdd !== undefined && { chargeToAdd }), accessories: rowsOf(accessories) };
+  const recovery = { ...known, ...instrument, ...inputOf(recoveryFields()) };
   const hose = { ...known, ...inputOf(hoseFields) };
   const answer = (input: Parameters<typeof calculate<"charge">>[1]): ChargeAnswer | undefined => answerOf(calculate("charge", input));
   // Where the charge hangs on the lines' sizes it is missing without them, so that no other figure takes its place.

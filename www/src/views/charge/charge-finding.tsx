@@ -9,10 +9,11 @@ import { Row, Rows } from "../../parts/rows";
 import { otherUnitOf } from "../../unit-choice";
 import { accessories, hoseFields, instrumentFields, lineFields, plateFields, recoveryFields, scaleFields, stateFields, type Asked } from "./ask";
 
-const shownAt = [
-  ...[plateFields, scaleFields, instrumentFields, lineFields, stateFields, recoveryFields, hoseFields].flat().map(({ name }) => name),
-  accessories.name,
-];
+/** Every field and list of the card. */
+function shownAt(): readonly string[] {
+  const fields = [plateFields(), scaleFields(), instrumentFields(), lineFields, stateFields, recoveryFields(), hoseFields].flat();
+  return [...fields.map(({ name }) => name), accessories.name];
+}
 
 export function ChargeFinding({ asked }: { readonly asked: Asked }): JSX.Element {
   const { charge, weighed, problems } = asked;
@@ -23,7 +24,7 @@ export function ChargeFinding({ asked }: { readonly asked: Asked }): JSX.Element
       verdict={scale && verdictOf(scale)}
       sentence={scale && sentenceOf(scale)}
       problems={problems}
-      shownAt={shownAt}
+      shownAt={shownAt()}
       empty={message("charge-empty")}
       cautions={charge?.cautions.filter((caution) => caution !== "cylinder-never-above-eighty").map((caution) => `choice-${caution}`) ?? []}
     >

@@ -22,9 +22,9 @@ export function RecoveryPanel({ answer, problems }: {
 }): JSX.Element {
   const fill = answer?.recovery;
   return (
-    <Disclosure name="recovery" summary={<h2><span>{message("charge-recovery")}</span></h2>} mustShow={isFilled(recoveryFields) || isWrong(recoveryFields, problems)}>
+    <Disclosure name="recovery" summary={<h2><span>{message("charge-recovery")}</span></h2>} mustShow={isFilled(recoveryFields()) || isWrong(recoveryFields(), problems)}>
       {fill != null ? <Fill fill={fill} /> : <p class="note">{message("charge-recovery-empty")}</p>}
-      <CardFields fields={recoveryFields} problems={problems} />
+      <CardFields fields={recoveryFields()} problems={problems} />
       {fill != null && <FillRows fill={fill} />}
       {answer?.notices.map((notice) => (
         <p key={notice} class="note" data-notice={notice}>
@@ -44,26 +44,27 @@ function Fill({ fill }: { readonly fill: RecoveryFill }): JSX.Element {
   const mass = figureText("mass", largestGross, "table");
   const now = partFull == null ? undefined : { part: partFull, text: percent(partFull) };
   return (
-    <div class="recovery-figures">
-      <CylinderFill
-        sheet={sheet}
-        limit={{ part: limit, text: percent(limit) }}
-        now={now}
-        alternative={message(now ? "charge-cylinder" : "charge-cylinder-empty", { limit: percent(limit), now: now?.text ?? "" })}
-      />
-      <div>
-        <p class="figure-name">{message("charge-largest-gross")}</p>
-        <p data-figure="largestGross">
-          <b class="large">{mass}</b>
-          <small>{figureText("mass", largestGross, "table", otherUnitOf("mass"))}</small>
-        </p>
-        {room != null && (
-          <VerdictLine judged={room} words={message(`charge-room-${room.verdict}`, { room: figureText("mass", Math.abs(room.margin), "table") })}>
-            <span class="margin">{message("charge-room-uncertainty", { uncertainty: figureText("mass", room.uncertainty, "table") })}</span>
-          </VerdictLine>
-        )}
+    <>
+      <div class="recovery-figures">
+        <CylinderFill
+          sheet={sheet}
+          limit={{ part: limit, text: percent(limit) }}
+          now={now}
+          alternative={message(now ? "charge-cylinder" : "charge-cylinder-empty", { limit: percent(limit), now: now?.text ?? "" })}
+        />
+        <div>
+          <p class="figure-name">{message("charge-largest-gross")}</p>
+          <p data-figure="largestGross">
+            <b class="large">{mass}</b> <small>{figureText("mass", largestGross, "table", otherUnitOf("mass"))}</small>
+          </p>
+        </div>
       </div>
-    </div>
+      {room != null && (
+        <VerdictLine judged={room} words={message(`charge-room-${room.verdict}`, { room: figureText("mass", Math.abs(room.margin), "table") })}>
+          <span class="margin">{message("charge-room-uncertainty", { uncertainty: figureText("mass", room.uncertainty, "table") })}</span>
+        </VerdictLine>
+      )}
+    </>
   );
 }
 
