@@ -412,6 +412,21 @@ fn read<T: Clone>(entry: &coldwright::quantity::Entry<T>) -> T {
     }
 }
 
+#[test]
+fn the_curve_ends_at_a_goal_on_the_stand_of_the_water() {
+    let answer = pump_down(&PumpDownInput {
+        pump_speed: VolumeFlow::cubic_metres_per_second(0.0627).into(),
+        ultimate_pressure: AbsolutePressure::pascals(28.8).into(),
+        volume: Volume::cubic_metres(1e-4).into(),
+        water: Mass::kilograms(2.23e-4).into(),
+        water_depth: Length::metres(1.41e-4).into(),
+        ambient_temperature: Temperature::kelvins(244.88).into(),
+        ..PumpDownInput::default()
+    })
+    .unwrap();
+    assert_eq!(answer.curve.last().map(|last| last.pressure), answer.goal);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(96))]
 

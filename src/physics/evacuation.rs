@@ -121,7 +121,9 @@ impl<'line> Evacuation<'line> {
         let held = self.water.map_or([None, None], |_| [Some(knee), Some(dry)]);
         let falling = (spaced.clone().filter(|pressure| *pressure > knee))
             .chain(held.into_iter().flatten())
-            .chain(spaced.filter(|pressure| *pressure < dry));
+            .chain(spaced.filter(|pressure| *pressure < dry))
+            // A target on the stand itself lies between the two.
+            .chain((dry..=knee).contains(&lowest).then_some(lowest));
         let mut latest = (self.start, 0.0);
         let mut course = vec![(Time::seconds(0.0), AbsolutePressure::pascals(self.start))];
         for pressure in falling.filter(|pressure| *pressure >= lowest) {
