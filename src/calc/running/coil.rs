@@ -48,7 +48,7 @@ pub struct Capacity {
     pub latent: Option<Uncertain<Power>>,
     /// Both together; in heating the sensible heat.
     pub total: Option<Uncertain<Power>>,
-    /// Sensible over total heat; absent where the total may be nothing.
+    /// Sensible over total heat in cooling; absent where the total may be nothing.
     pub sensible_heat_ratio: Option<Ratio>,
     /// Total over the plate's capacity. The plate's holds at the conditions of its rating, not at these.
     pub of_plate: Option<Uncertain<Ratio>>,
@@ -159,9 +159,10 @@ impl Coil {
                 figure: Ratio::of_one(total.figure / plate.si()),
                 uncertainty: Ratio::of_one(total.uncertainty() / plate.si()),
             });
+        let cooling = self.mode == RunningMode::Cooling;
         let sure = total
             .as_ref()
-            .filter(|total| total.figure > total.uncertainty());
+            .filter(|total| cooling && total.figure > total.uncertainty());
         Some(Capacity {
             dry_air_flow: MassFlow::from_si(self.passing(&numbers)?.flow),
             sensible: Uncertain::of(&sensible),

@@ -2,7 +2,7 @@
 // beyond it and copper; dashed while nothing is known. The word always stands beside the mark.
 
 import type { ComponentChildren, JSX } from "preact";
-import type { Limits, QuantityKind, Verdict } from "../core";
+import type { Limits, Precision, QuantityKind, Verdict } from "../core";
 import { message } from "../locale";
 import { figureText } from "./figures";
 
@@ -59,7 +59,7 @@ function position({ figure, verdict, margin, limit }: Judged, limits: Limits | u
 }
 
 /** Mark, word, margin and uncertainty in one line. */
-export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open", quantity, unit, words, children }: {
+export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open", quantity, unit, precision = "table", words, children }: {
   readonly judged?: Judged | undefined;
   readonly limits?: Limits | undefined;
   /** Where it is known without a judged figure. */
@@ -68,6 +68,8 @@ export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open",
   readonly quantity?: QuantityKind;
   /** Unit of the margin, where it is not the quantity's own. */
   readonly unit?: string;
+  /** How fine the margin is shown. */
+  readonly precision?: Precision;
   /** The verdict's word, where it is another than "in band" and its like. */
   readonly words?: string;
   readonly children?: ComponentChildren;
@@ -77,7 +79,7 @@ export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open",
       <VerdictMark judged={judged} limits={limits} state={state} />
       <div>
         <b>{words ?? message(`verdict-${state}`)}</b>
-        {judged && quantity && <span class="margin">{marginText(judged, quantity, unit)}</span>}
+        {judged && quantity && <span class="margin">{marginText(judged, quantity, precision, unit)}</span>}
         {children}
       </div>
     </div>
@@ -85,11 +87,11 @@ export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open",
 }
 
 /** How far from the limit, and how surely. */
-function marginText({ verdict, margin, uncertainty }: Judged, quantity: QuantityKind, unit?: string): string {
+function marginText({ verdict, margin, uncertainty }: Judged, quantity: QuantityKind, precision: Precision, unit?: string): string {
   const where = { "in-band": "inside", "cannot-tell": "on", "out-of-band": "outside" }[verdict];
   const exact = uncertainty === 0 ? "-exact" : "";
   return message(`margin-${where}${exact}`, {
-    margin: figureText(quantity, Math.abs(margin), "table", unit),
-    uncertainty: figureText(quantity, uncertainty, "table", unit),
+    margin: figureText(quantity, Math.abs(margin), precision, unit),
+    uncertainty: figureText(quantity, uncertainty, precision, unit),
   });
 }

@@ -5,7 +5,6 @@ import { message } from "../locale";
 import { AirFields } from "../parts/air-fields";
 import { Card } from "../parts/card";
 import { CardFields } from "../parts/card-fields";
-import { Cautions } from "../parts/cautions";
 import { Disclosure } from "../parts/disclosure";
 import { Working } from "../parts/working";
 import { applyStyle } from "../style";
@@ -22,8 +21,8 @@ applyStyle(style);
 const example = {
   refrigerant: "R-410A",
   meteringDevice: "fixed-orifice",
-  suctionGaugePressure: "6.1 bar",
-  suctionLineTemperature: "17.5 °C",
+  suctionGaugePressure: "6.7 bar",
+  suctionLineTemperature: "13 °C",
   liquidGaugePressure: "21.8 bar",
   liquidLineTemperature: "36.5 °C",
   plateSubcooling: "6 K",
@@ -32,7 +31,7 @@ const example = {
   returnDryBulb: "24 °C",
   returnWetBulb: "17.2 °C",
   supplyDryBulb: "16 °C",
-  supplyRelativeHumidity: "84 %",
+  supplyWetBulb: "13.5 °C",
   targetSplit: "11 K",
   airflow: "1150 m³/h",
   plateCapacity: "6.8 kW",
@@ -57,12 +56,6 @@ export function Running(): JSX.Element {
         <p class="note">{message("running-others-note")}</p>
       </Disclosure>
       <AirFields problems={problems} />
-      <Cautions ids={cautions(answer?.cautions)} />
     </Card>
   );
-}
-
-/** Those of the answer; before there is one, those that hold for every running system. */
-function cautions(own: readonly string[] = ["live-parts", "turning-parts", "hot-and-cold-lines", "instructions-and-code-first"]): readonly string[] {
-  return own.map((caution) => `choice-${caution}`);
 }

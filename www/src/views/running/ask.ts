@@ -22,7 +22,7 @@ export const circuitFields: Fields = [
   { name: "suctionGaugePressure", quantity: "gauge-pressure", signed: true },
   { name: "suctionLineTemperature", quantity: "temperature", signed: true },
   { name: "liquidGaugePressure", quantity: "gauge-pressure" },
-  { name: "liquidLineTemperature", quantity: "temperature", signed: true },
+  { name: "liquidLineTemperature", quantity: "temperature" },
   { name: "plateSuperheat", quantity: "temperature-difference" },
   { name: "plateSubcooling", quantity: "temperature-difference" },
   { name: "outdoorDryBulb", quantity: "temperature", signed: true },
@@ -30,10 +30,10 @@ export const circuitFields: Fields = [
 ];
 
 export const airSideFields: Fields = [
-  { name: "returnDryBulb", quantity: "temperature", signed: true },
-  { name: "supplyDryBulb", quantity: "temperature", signed: true },
-  { name: "returnWetBulb", quantity: "temperature", signed: true, instead: ["returnRelativeHumidity"] },
-  { name: "supplyWetBulb", quantity: "temperature", signed: true, instead: ["supplyRelativeHumidity"] },
+  { name: "returnDryBulb", quantity: "temperature" },
+  { name: "supplyDryBulb", quantity: "temperature" },
+  { name: "returnWetBulb", quantity: "temperature", instead: ["returnRelativeHumidity"] },
+  { name: "supplyWetBulb", quantity: "temperature", instead: ["supplyRelativeHumidity"] },
   { name: "returnRelativeHumidity", quantity: "ratio", instead: ["returnWetBulb"] },
   { name: "supplyRelativeHumidity", quantity: "ratio", instead: ["supplyWetBulb"] },
   { name: "targetSplit", quantity: "temperature-difference" },

@@ -5,7 +5,7 @@ import type { Pattern, Problem } from "../../core";
 import { message } from "../../locale";
 import { CardFields } from "../../parts/card-fields";
 import { SourceList } from "../../parts/sources";
-import { airflowFields } from "./ask";
+import { airflowFields, concern } from "./ask";
 
 export function Causes({ pattern, problems }: {
   readonly pattern: Pattern | undefined;
@@ -15,7 +15,7 @@ export function Causes({ pattern, problems }: {
     <section class="causes">
       <h2>{message("running-causes")}</h2>
       {pattern === undefined ? <p class="note">{message("running-causes-open")}</p> : <Ranked pattern={pattern} />}
-      <CardFields fields={airflowFields} problems={problems} />
+      {(pattern !== undefined || concern(airflowFields, problems)) && <CardFields fields={airflowFields} problems={problems} />}
       {pattern && pattern.causes.length > 0 && <SourceList ids={[pattern.source]} />}
     </section>
   );

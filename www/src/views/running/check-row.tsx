@@ -39,15 +39,17 @@ export function CheckLine({ figure, check }: {
   const name = message(`choice-${figure}`);
   const words = message("running-line", { figure: name, standing: judgement ? standingOf(check) : message("running-no-verdict") });
   return (
-    <VerdictLine judged={judgement ?? undefined} limits={target?.band} quantity="temperature-difference" words={words}>
-      {target && <span class="margin">{message("running-target", { target: targetText(check), basis: message(`running-basis-${target.basis}`) })}</span>}
-      {open != null && <span class="margin">{message(`choice-${open}`)}</span>}
-      {judgement?.verdict === "cannot-tell" && largestError != null && (
-        <span class="margin" data-decides={largestError}>
-          {message(largestError === "refrigerant-data" ? "running-data-decide" : "running-decides", { instrument: message(`choice-${largestError}`) })}
-        </span>
-      )}
-    </VerdictLine>
+    <div data-check={figure}>
+      <VerdictLine judged={judgement ?? undefined} limits={target?.band} quantity="temperature-difference" precision="instrument" words={words}>
+        {target && <span class="margin">{message("running-target", { target: targetText(check), basis: message(`running-basis-${target.basis}`) })}</span>}
+        {open != null && <span class="margin">{message(`choice-${open}`)}</span>}
+        {judgement?.verdict === "cannot-tell" && largestError != null && (
+          <span class="margin" data-decides={largestError}>
+            {message(largestError === "refrigerant-data" ? "running-data-decide" : "running-decides", { instrument: message(`choice-${largestError}`) })}
+          </span>
+        )}
+      </VerdictLine>
+    </div>
   );
 }
 

@@ -18,7 +18,7 @@ export function CircuitRows({ answer }: { readonly answer: RunningAnswer }): JSX
       {condensing && <SideRow mark="condensing" side={condensing} />}
       <CheckRow mark="condensingDifference" name={message(`running-condensing-difference${heating}`)} check={condensingDifference} />
       {compressionRatio != null && (
-        <Row mark="compressionRatio" name={message("figure-compression-ratio")} figure={message("running-ratio", { ratio: Number(compressionRatio.toFixed(2)) })} />
+        <Row mark="compressionRatio" name={message("running-compression-ratio")} figure={message("running-ratio", { ratio: Number(compressionRatio.toFixed(2)) })} />
       )}
     </dl>
   );

@@ -1,11 +1,14 @@
 // The head of the card: superheat and subcooling at arm's length, the verdict on each, and on the whole.
 
 import type { JSX } from "preact";
-import type { RunningAnswer } from "../../core";
+import type { RunningAnswer, RunningCaution } from "../../core";
 import { message } from "../../locale";
 import { Finding, type FoundFigure, type FoundVerdict } from "../../parts/finding";
 import { shownAt, type Asked } from "./ask";
 import { CheckLine } from "./check-row";
+
+/** Those that hold for every running system, before there is an answer. */
+const usualCautions: readonly RunningCaution[] = ["live-parts", "turning-parts", "hot-and-cold-lines", "instructions-and-code-first"];
 
 export function RunningFinding({ asked }: { readonly asked: Asked }): JSX.Element {
   const { circuit, air, problems } = asked;
@@ -17,6 +20,7 @@ export function RunningFinding({ asked }: { readonly asked: Asked }): JSX.Elemen
       problems={problems}
       shownAt={shownAt}
       empty={message("running-empty")}
+      cautions={(answer?.cautions ?? usualCautions).map((caution) => `choice-${caution}`)}
     >
       {circuit && <CheckLine figure="superheat" check={circuit.superheat} />}
       {circuit && <CheckLine figure="subcooling" check={circuit.subcooling} />}
