@@ -154,7 +154,7 @@ cargo_for_wasm() {
     local command=$1
     shift
     RUSTC=$wasm_rustc CARGO_ENCODED_RUSTFLAGS=$(path_remapping) "$wasm_cargo" "$command" --locked \
-        --target "$WASM_TARGET" --target-dir "$wasm_target_directory" --no-default-features --features page "$@"
+        --target "$WASM_TARGET" --target-dir "$wasm_target_directory" --no-default-features "$@"
 }
 
 # The command-line tool must be of the very version of the crate.
@@ -192,24 +192,30 @@ prepare_page() {
     prepare_page_packages
 }
 
+# The whole core, and the part of it that answers the first screen and is there sooner.
+build_modules() {
+    build_module "$GENERATED" page,further
+    build_module "$GENERATED/first" page
+}
+
 build_module() {
-    local module=$wasm_target_directory/$WASM_TARGET/page/coldwright.wasm stamp
-    cargo_for_wasm rustc --lib --crate-type cdylib --profile page
-    stamp=$(sha256sum "$module" www/package-lock.json "$wasm_bindgen/wasm-bindgen" build.sh)
-    [[ $(cat "$GENERATED/.stamp" 2>/dev/null) != "$stamp" ]] || return 0
-    rm -rf "$GENERATED"
-    "$wasm_bindgen/wasm-bindgen" --target web --out-dir "$GENERATED" "$module"
+    local directory=$1 features=$2 built=$wasm_target_directory/$WASM_TARGET/page/coldwright.wasm module stamp
+    cargo_for_wasm rustc --features "$features" --lib --crate-type cdylib --profile page
+    stamp=$(sha256sum "$built" www/package-lock.json "$wasm_bindgen/wasm-bindgen" build.sh)
+    [[ $(cat "$directory/.stamp" 2>/dev/null) != "$stamp" ]] || return 0
+    mkdir -p "$directory"
+    "$wasm_bindgen/wasm-bindgen" --target web --out-dir "$directory" "$built"
+    module=$directory/coldwright_bg.wasm
     # rustc's own strip would also drop the list of target features that wasm-opt goes by.
-    www/node_modules/.bin/wasm-opt -Os --strip-debug --strip-producers --strip-target-features \
-        "$GENERATED/coldwright_bg.wasm" -o "$GENERATED/coldwright_bg.wasm"
-    printf '%s\n' "$stamp" >"$GENERATED/.stamp"
+    www/node_modules/.bin/wasm-opt -Os --strip-debug --strip-producers --strip-target-features "$module" -o "$module"
+    printf '%s\n' "$stamp" >"$directory/.stamp"
 }
 
 print_catalogue_types() { cargo run --quiet --locked --bin coldwright -- catalogue | page types; }
 
 build_dist() {
-    say "build the core's module for the page"
-    build_module
+    say "build the core's modules for the page"
+    build_modules
     say "build the page into dist/"
     page build
 }
@@ -233,11 +239,12 @@ check() {
 
 lint_core() {
     cargo clippy --quiet --locked --all-targets --features page -- -D warnings
+    cargo clippy --quiet --locked --lib --no-default-features --features page,further -- -D warnings
     cargo clippy --quiet --locked --lib --no-default-features --features page -- -D warnings
 }
 
 test_wasm() {
-    cargo_for_wasm test --no-fail-fast --test 'wasm*' --config "target.$WASM_TARGET.runner=['$wasm_bindgen/wasm-bindgen-test-runner']"
+    cargo_for_wasm test --features page,further --no-fail-fast --test 'wasm*' --config "target.$WASM_TARGET.runner=['$wasm_bindgen/wasm-bindgen-test-runner']"
 }
 
 test_wasm_in_chromium() {
@@ -271,7 +278,7 @@ check_wasm() {
 
 check_page() {
     check "generated types" compare_catalogue_types
-    check "module" build_module
+    check "modules" build_modules
     check "page types" page check
     check "page in a browser" test_in_browser
 }

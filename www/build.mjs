@@ -18,6 +18,7 @@ export const defaultOut = join(here, "..", "dist");
  * - `isDevelopment`: no service worker, readable code.
  * - `worker`: source of the service worker.
  * - `extraFiles`: further files to list and ship, by name; tests and benches measure with them.
+ * Gives the names of all files, and of those that the first screen needs.
  */
 export async function build({
   out = defaultOut,
@@ -25,33 +26,29 @@ export async function build({
   worker = "src/worker.ts",
   extraFiles = {},
 } = {}) {
-  const module = await readFile(join(here, "generated/coldwright_bg.wasm"));
-  const moduleName = `core-${hash(module)}.wasm`;
-  const code = await bundle({ entries: ["src/main.tsx"], moduleName, isDevelopment });
-  const files = new Map([...code, [moduleName, module], ...(await icons()), ...Object.entries(extraFiles)]);
+  const whole = await readFile(join(here, "generated/coldwright_bg.wasm"));
+  const first = await readFile(join(here, "generated/first/coldwright_bg.wasm"));
+  const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
+  const { files: code, first: firstCode } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
   files.set("manifest.webmanifest", await readFile(join(here, "manifest.webmanifest")));
   const page = await readFile(join(here, "index.html"), "utf8");
   const filled = fill(page, {
     policy: contentSecurityPolicy,
-    core: hash(module),
+    core: hash(whole),
     script: [...files.keys()].find((name) => name.startsWith("main-")),
-    module: moduleName,
-    preloads: sharedWith(files).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
+    module: modules.first,
+    // They must not wait for the script to name them.
+    preloads: firstCode.filter((name) => name.startsWith("chunk-")).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
   });
   const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));
   const listed = ["./", ...files.keys()];
   files.set("index.html", filled.replace("{{build}}", version));
   // Its name never changes, or phones that have the old one would never hear of the new.
-  for (const [, content] of await bundle({ entries: [worker], isDevelopment, version, listed })) {
-    files.set("worker.js", content);
-  }
+  const { files: workers } = await bundle({ entries: [worker], isDevelopment, version, listed });
+  for (const [, content] of workers) files.set("worker.js", content);
   await write(out, files);
-  return { out, version, listed };
-}
-
-/** Code that the first script shares with what comes later: it must not wait for the script to name it. */
-function sharedWith(files) {
-  return [...files.keys()].filter((name) => name.startsWith("chunk-"));
+  return { out, version, listed, first: ["./", modules.first, ...firstCode] };
 }
 
 function fill(template, values) {

@@ -8,14 +8,18 @@ import * as esbuild from "esbuild";
 /** The oldest browsers that the page's security policy and the core's module both allow. */
 const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
 
-/** Bundles each entry; gives the files by name, a hash of the content in each. */
-export async function bundle({ entries, moduleName = "", isDevelopment, version = "", listed = [] }) {
-  const { outputFiles } = await esbuild.build({
+/**
+ * Bundles each entry; gives the files by name, a hash of the content in each, and the names of those
+ * that the entries themselves load: the others are fetched later.
+ */
+export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [] }) {
+  const { outputFiles, metafile } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
     entryNames: "[name]-[hash]",
     outdir: "out",
     write: false,
+    metafile: true,
     bundle: true,
     format: "esm",
     // What the page fetches after the first figures becomes a file of its own.
@@ -28,13 +32,24 @@ export async function bundle({ entries, moduleName = "", isDevelopment, version 
     jsxImportSource: "preact",
     define: {
       DEVELOPMENT: JSON.stringify(isDevelopment),
-      MODULE: JSON.stringify(`./${moduleName}`),
+      FIRST_MODULE: JSON.stringify(`./${modules.first}`),
+      WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
       VERSION: JSON.stringify(version),
       FILES: JSON.stringify(listed),
     },
     plugins: [messages, style],
   });
-  return outputFiles.map(({ path, contents }) => [basename(path), contents]);
+  const files = outputFiles.map(({ path, contents }) => [basename(path), contents]);
+  return { files, first: loadedFirst(metafile.outputs, entries) };
+}
+
+/** The entries' files and what they import, directly or through another. */
+function loadedFirst(outputs, entries) {
+  const first = new Set(Object.keys(outputs).filter((path) => entries.includes(outputs[path].entryPoint)));
+  for (const path of first) {
+    for (const { path: imported, kind } of outputs[path].imports) if (kind === "import-statement") first.add(imported);
+  }
+  return [...first].map((path) => basename(path));
 }
 
 /** Reads a locale's messages at build time: the phone then needs neither the parser nor the time. */

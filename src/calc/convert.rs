@@ -139,6 +139,18 @@ choice! {
         Stress = "stress",
         /// Height above sea level.
         Altitude = "altitude",
+        /// How well a material conducts heat.
+        ThermalConductivity = "thermal-conductivity",
+        /// How well heat passes from a surface to the air.
+        HeatTransferCoefficient = "heat-transfer-coefficient",
+        /// Heat that passes a length of line.
+        HeatFlowPerLength = "heat-flow-per-length",
+        /// Change of pressure over time.
+        PressureRate = "pressure-rate",
+        /// Gas through a leak.
+        LeakRate = "leak-rate",
+        /// Refrigerant lost in a year.
+        YearlyLoss = "yearly-loss",
     }
 }
 

@@ -2,24 +2,31 @@
 //! problems; and the registry through which page, link, terminal and tests reach them by name.
 
 mod ambient;
+pub mod charge;
 pub mod convert;
 mod count;
 pub mod flare;
 mod input;
+pub mod insulation;
+pub mod line_set;
 pub mod moist_air;
 mod nested;
 pub mod nitrogen_hold;
 pub mod pipe_friction;
 mod problem;
+pub mod pump_down;
 mod reading;
 mod refrigerant_facts;
 mod refusal;
 mod registry;
+pub mod room_limit;
+pub mod running;
 pub mod saturation;
 mod saturation_point;
 pub mod standing_test;
 pub mod torque;
 pub mod tube;
+pub mod vacuum_hold;
 pub mod vapour;
 mod verdict;
 pub mod water_saturation;
@@ -36,5 +43,5 @@ pub use refrigerant_facts::{RefrigerantFacts, WarmingPotentials};
 pub use registry::{Entry as CatalogueEntry, catalogue};
 pub use registry::{NAMES, answer};
 pub use saturation_point::SaturationPoint;
-pub use verdict::{Judgement, Verdict, judge, judge_at_least};
+pub use verdict::{Judgement, Verdict, judge, judge_at_least, judge_at_most};
 pub use working::{Figure, Step, Unfinished, Working};

@@ -151,7 +151,7 @@ pub fn moist_air(input: &MoistAirInput) -> Result<MoistAirAnswer, Problems> {
 }
 
 /// The problem that the law's refusal is: of the fact concerned, or of the air's pressure.
-fn refused(beyond: Beyond, by_altitude: bool) -> super::problem::Problem {
+pub(super) fn refused(beyond: Beyond, by_altitude: bool) -> super::problem::Problem {
     let (argument, other) = match beyond {
         Beyond::Dependent { first, second } | Beyond::Contradiction { first, second } => {
             (first, second)

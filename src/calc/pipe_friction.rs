@@ -131,7 +131,12 @@ pub fn pipe_friction(input: &PipeFrictionInput) -> Result<PipeFrictionAnswer, Pr
     );
     let length = optional!(reading, input.length);
     reading.within(Field::named("length"), length, LENGTHS);
-    let bores = bores(input, &mut reading);
+    let bores = bores([
+        optional!(reading, input.elbows_90),
+        optional!(reading, input.elbows_45),
+        optional!(reading, input.tee_runs),
+        optional!(reading, input.tee_branches),
+    ]);
     let (Some(tube), Some(fluid), Some(velocities)) = (tube, fluid, velocities) else {
         return Err(reading.take());
     };
@@ -189,15 +194,10 @@ fn fluid(input: &PipeFrictionInput, reading: &mut Reading) -> Option<Fluid> {
     })
 }
 
-/// Straight tube that has the friction of all fittings, in bores.
-fn bores(input: &PipeFrictionInput, reading: &mut Reading) -> f64 {
-    let counts = [
-        (Fitting::Elbow90, optional!(reading, input.elbows_90)),
-        (Fitting::Elbow45, optional!(reading, input.elbows_45)),
-        (Fitting::TeeRun, optional!(reading, input.tee_runs)),
-        (Fitting::TeeBranch, optional!(reading, input.tee_branches)),
-    ];
-    let bores = counts.iter().map(|(fitting, count)| {
+/// Straight tube that has the friction of all fittings, in bores: of counts in the order of
+/// [`Fitting::ALL`].
+pub(super) fn bores(counts: [Option<Count>; 4]) -> f64 {
+    let bores = Fitting::ALL.iter().zip(counts).map(|(fitting, count)| {
         fitting.equivalent_bores() * f64::from(count.unwrap_or_default().number())
     });
     bores.sum()
@@ -226,10 +226,8 @@ fn answer(
     found: &Flow,
     (fittings, whole): (Length, Option<Length>),
 ) -> PipeFrictionAnswer {
-    let relative_roughness = tube.roughness / tube.diameter;
     let pressure_drop = whole.map(|_| found.pressure_drop);
-    let mut working = steps(tube, fluid, found, relative_roughness);
-    working.extend(whole.map(|whole| drop_step(tube, fluid, found, whole)));
+    let working = steps(tube, fluid, found, whole);
     PipeFrictionAnswer {
         velocity: found.velocity,
         mass_flow,
@@ -238,7 +236,7 @@ fn answer(
         regime: found.friction.regime,
         friction_factor: found.friction.factor,
         roughness: tube.roughness,
-        relative_roughness,
+        relative_roughness: tube.roughness / tube.diameter,
         fittings_length: fittings,
         equivalent_length: whole,
         pressure_drop,
@@ -246,7 +244,8 @@ fn answer(
     }
 }
 
-fn steps(tube: Bore, fluid: Fluid, found: &Flow, relative_roughness: f64) -> Working {
+/// The steps that find the friction, and the pressure drop where the `whole` length is known.
+pub(super) fn steps(tube: Bore, fluid: Fluid, found: &Flow, whole: Option<Length>) -> Working {
     let reynolds = Ratio::of_one(found.reynolds);
     let friction = match found.friction.regime {
         Regime::Laminar => Step::of("step-friction-laminar", "{f} = 64/{Re}"),
@@ -262,12 +261,12 @@ fn steps(tube: Bore, fluid: Fluid, found: &Flow, relative_roughness: f64) -> Wor
         .with(
             "k",
             "figure-relative-roughness",
-            Ratio::of_one(relative_roughness),
+            Ratio::of_one(tube.roughness / tube.diameter),
         )
         .from(SourceId::Colebrook1939)
         .from(SourceId::Moody1944),
     };
-    vec![
+    let mut steps = vec![
         Step::of("step-reynolds", "{Re} = {ρ}·{v}·{D} / {µ}")
             .with("ρ", "figure-density", fluid.density)
             .with("v", "figure-velocity", found.velocity)
@@ -279,7 +278,9 @@ fn steps(tube: Bore, fluid: Fluid, found: &Flow, relative_roughness: f64) -> Wor
             "figure-friction-factor",
             Ratio::of_one(found.friction.factor),
         ),
-    ]
+    ];
+    steps.extend(whole.map(|whole| drop_step(tube, fluid, found, whole)));
+    steps
 }
 
 fn drop_step(tube: Bore, fluid: Fluid, found: &Flow, whole: Length) -> Step {

@@ -2,7 +2,7 @@
 
 use super::nested::{Entries, Part};
 use super::problem::{Cause, Field, Misfit, Problem, Problems};
-use crate::quantity::{Enter, Entry, Quantity};
+use crate::quantity::{Enter, Entry, Flaw, Quantity, QuantityKind};
 
 /// Gathers the problems of an input.
 #[derive(Debug, Default)]
@@ -17,24 +17,29 @@ impl Reading {
             Entry::Absent => None,
             Entry::Read(read) => Some(read.clone()),
             Entry::Flawed(flaw) => {
-                self.problem(Problem {
-                    field,
-                    cause: Cause::Entry(flaw.clone()),
-                });
+                self.flawed(field, flaw);
                 None
             }
         }
     }
 
+    /// One piece of code for all fields.
+    #[inline(never)]
+    fn flawed(&mut self, field: Field, flaw: &Flaw) {
+        let cause = Cause::Entry(flaw.clone());
+        self.problem(Problem { field, cause });
+    }
+
+    /// One piece of code for all fields.
+    #[inline(never)]
+    fn missing(&mut self, field: Field, example: String) {
+        self.problem(Problem::misfit(field, Misfit::Missing { example }));
+    }
+
     /// The field, which must be there.
     pub fn required<T: Enter + Clone>(&mut self, field: Field, entry: &Entry<T>) -> Option<T> {
         if matches!(entry, Entry::Absent) {
-            self.problem(Problem::misfit(
-                field,
-                Misfit::Missing {
-                    example: T::example(),
-                },
-            ));
+            self.missing(field, T::example());
             return None;
         }
         self.optional(field, entry)
@@ -122,8 +127,28 @@ impl Reading {
 
     /// Refuses a quantity outside what the method is valid for, both limits included.
     pub fn within<Q: Quantity>(&mut self, field: Field, given: Option<Q>, (low, high): (Q, Q)) {
+        let given = given.map(Quantity::si);
+        self.within_si(field, given, (low.si(), high.si()), Q::KIND);
+    }
+
+    /// One piece of code for all quantities.
+    #[inline(never)]
+    fn within_si(
+        &mut self,
+        field: Field,
+        given: Option<f64>,
+        (low, high): (f64, f64),
+        quantity: QuantityKind,
+    ) {
         if given.is_some_and(|given| given < low || given > high) {
-            self.problem(Problem::outside(field, low, high));
+            self.problem(Problem::misfit(
+                field,
+                Misfit::OutsideValidity {
+                    quantity,
+                    low,
+                    high,
+                },
+            ));
         }
     }
 

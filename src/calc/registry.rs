@@ -4,16 +4,25 @@ use serde::{Serialize, Serializer};
 
 use super::input::{Input, Members};
 use super::problem::{Field, Misfit, Problem, Problems};
+#[cfg(feature = "further")]
 use super::{
-    convert, flare, moist_air, nitrogen_hold, pipe_friction, saturation, torque, tube, vapour,
-    water_saturation,
+    convert, moist_air, nitrogen_hold, pipe_friction, saturation, vapour, water_saturation,
 };
+use super::{flare, torque, tube};
 use crate::quantity::Arrived;
 
+/// Those above `further` answer the page's first screen and make up the module it starts with.
 macro_rules! calculations {
-    ($($name:literal $function:path, $input:ty => $answer:ty;)*) => {
+    (
+        $($name:literal $function:path, $input:ty => $answer:ty;)*
+        further:
+        $($further_name:literal $further:path, $further_input:ty => $further_answer:ty;)*
+    ) => {
         /// The names of all calculations.
-        pub const NAMES: &[&str] = &[$($name),*];
+        pub const NAMES: &[&str] = &[
+            $($name,)*
+            $(#[cfg(feature = "further")] $further_name,)*
+        ];
 
         /// Answers an input by a calculation's name; never fails but for the serializer's sake.
         ///
@@ -32,6 +41,11 @@ macro_rules! calculations {
                     let reply: Reply<$answer> = reply(input, $function);
                     reply.serialize(output)
                 })*
+                $(#[cfg(feature = "further")]
+                $further_name => {
+                    let reply: Reply<$further_answer> = reply(input, $further);
+                    reply.serialize(output)
+                })*
                 _ => Reply::<()>::from(Err(unknown(name))).serialize(output),
             }
         }
@@ -39,11 +53,10 @@ macro_rules! calculations {
         /// Name, input schema and answer schema of every calculation.
         #[cfg(feature = "terminal")]
         pub fn catalogue(generator: &mut schemars::SchemaGenerator) -> Vec<Entry> {
-            vec![$(Entry {
-                name: $name,
-                input: generator.subschema_for::<$input>(),
-                answer: generator.subschema_for::<$answer>(),
-            }),*]
+            vec![
+                $(entry::<$input, $answer>($name, generator),)*
+                $(entry::<$further_input, $further_answer>($further_name, generator),)*
+            ]
         }
     };
 }
@@ -52,6 +65,7 @@ calculations! {
     "tube" tube::tube, tube::TubeInput => tube::TubeAnswer;
     "flare" flare::flare, flare::FlareInput => flare::FlareAnswer;
     "torque" torque::torque, torque::TorqueInput => torque::TorqueAnswer;
+    further:
     "convert" convert::convert, convert::ConvertInput => convert::ConvertAnswer;
     "saturation" saturation::saturation, saturation::SaturationInput => saturation::SaturationAnswer;
     "vapour" vapour::vapour, vapour::VapourInput => vapour::VapourAnswer;
@@ -60,6 +74,13 @@ calculations! {
     "water-saturation" water_saturation::water_saturation, water_saturation::WaterSaturationInput => water_saturation::WaterSaturationAnswer;
     "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
+    "line-set" super::line_set::line_set, super::line_set::LineSetInput => super::line_set::LineSetAnswer;
+    "charge" super::charge::charge, super::charge::ChargeInput => super::charge::ChargeAnswer;
+    "room-limit" super::room_limit::room_limit, super::room_limit::RoomLimitInput => super::room_limit::RoomLimitAnswer;
+    "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
+    "running" super::running::running, super::running::RunningInput => super::running::RunningAnswer;
+    "pump-down" super::pump_down::pump_down, super::pump_down::PumpDownInput => super::pump_down::PumpDownAnswer;
+    "vacuum-hold" super::vacuum_hold::vacuum_hold, super::vacuum_hold::VacuumHoldInput => super::vacuum_hold::VacuumHoldAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {
@@ -86,6 +107,18 @@ pub struct Entry {
     pub input: schemars::Schema,
     /// JSON Schema of its answer.
     pub answer: schemars::Schema,
+}
+
+#[cfg(feature = "terminal")]
+fn entry<I: schemars::JsonSchema, A: schemars::JsonSchema>(
+    name: &'static str,
+    generator: &mut schemars::SchemaGenerator,
+) -> Entry {
+    Entry {
+        name,
+        input: generator.subschema_for::<I>(),
+        answer: generator.subschema_for::<A>(),
+    }
 }
 
 /// What comes back through the door.

@@ -149,16 +149,17 @@ pub fn tube(input: &TubeInput) -> Result<TubeAnswer, Problems> {
 }
 
 /// A tube's cross section and where it comes from.
-struct Section {
-    name: Option<&'static str>,
+pub(super) struct Section {
+    pub(super) name: Option<&'static str>,
     series: TubeSeries,
     source: Option<SourceId>,
-    outside_diameter: Length,
+    pub(super) outside_diameter: Length,
     wall: Length,
 }
 
 impl Section {
-    fn find(
+    /// The section of a size by its diameter, or of any diameter with a wall.
+    pub(super) fn find(
         diameter: Length,
         series: Option<TubeSeries>,
         wall: Option<Length>,
@@ -192,7 +193,7 @@ impl Section {
         })
     }
 
-    fn bore(&self) -> Length {
+    pub(super) fn bore(&self) -> Length {
         self.outside_diameter - self.wall * 2.0
     }
 
@@ -204,7 +205,8 @@ impl Section {
 /// The temperature asked for, the row that holds and its stress.
 type StressRow = (Temperature, Temperature, Stress);
 
-fn stress_row(temperature: Temperature) -> Result<StressRow, Problem> {
+/// The row of the stress table that holds at a temperature.
+pub(super) fn stress_row(temperature: Temperature) -> Result<StressRow, Problem> {
     let outside = || {
         Problem::outside(
             Field::named("temperature"),
@@ -228,7 +230,8 @@ fn answer(
     let bore = section.bore();
     let bore_area = bore.circle();
     let mass_per_length = COPPER_DENSITY * section.copper_area();
-    let mut working = section_working(section, bore, bore_area, mass_per_length);
+    let mut working = section_working(section);
+    working.push(mass_step(section, mass_per_length));
     let rating = row.map(|row| rating(section, row, design_pressure, &mut working));
     TubeAnswer {
         name: section.name,
@@ -247,12 +250,9 @@ fn answer(
     }
 }
 
-fn section_working(
-    section: &Section,
-    bore: Length,
-    bore_area: Area,
-    mass_per_length: MassPerLength,
-) -> Working {
+/// The steps to the bore and its area.
+pub(super) fn section_working(section: &Section) -> Working {
+    let bore = section.bore();
     let mut bore_step = Step::of("step-bore", "{d} = {D} − 2·{t}")
         .with("D", "figure-outside-diameter", section.outside_diameter)
         .with("t", "figure-wall", section.wall);
@@ -263,17 +263,21 @@ fn section_working(
         bore_step.gives("d", "figure-bore", bore),
         Step::of("step-bore-area", "{A} = π/4·{d}²")
             .with("d", "figure-bore", bore)
-            .gives("A", "figure-bore-area", bore_area),
-        Step::of("step-tube-mass", "{m} = {ρ}·π/4·({D}² − {d}²)")
-            .with("ρ", "figure-copper-density", COPPER_DENSITY)
-            .with("D", "figure-outside-diameter", section.outside_diameter)
-            .with("d", "figure-bore", bore)
-            .from(SourceId::CopperDensity)
-            .gives("m", "figure-mass-per-length", mass_per_length),
+            .gives("A", "figure-bore-area", bore.circle()),
     ]
 }
 
-fn rating(
+fn mass_step(section: &Section, mass_per_length: MassPerLength) -> Step {
+    Step::of("step-tube-mass", "{m} = {ρ}·π/4·({D}² − {d}²)")
+        .with("ρ", "figure-copper-density", COPPER_DENSITY)
+        .with("D", "figure-outside-diameter", section.outside_diameter)
+        .with("d", "figure-bore", section.bore())
+        .from(SourceId::CopperDensity)
+        .gives("m", "figure-mass-per-length", mass_per_length)
+}
+
+/// What a section bears at a temperature, and the step that finds it.
+pub(super) fn rating(
     section: &Section,
     (temperature, table_temperature, allowable_stress): StressRow,
     design_pressure: Option<GaugePressure>,

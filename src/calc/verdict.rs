@@ -97,6 +97,31 @@ pub fn judge_at_least<Q: Quantity, Difference: Quantity>(
     }
 }
 
+/// Judges `figure` against a limit that it must not rise above.
+///
+/// ```
+/// use coldwright::calc::Verdict;
+/// use coldwright::calc::judge_at_most;
+/// use coldwright::quantity::Length;
+/// let run = judge_at_most(Length::metres(12.0), Length::metres(0.0), Length::metres(15.0));
+/// assert_eq!((run.verdict, run.margin), (Verdict::InBand, Length::metres(3.0)));
+/// ```
+pub fn judge_at_most<Q: Quantity, Difference: Quantity>(
+    figure: Q,
+    uncertainty: Difference,
+    limit: Q,
+) -> Judgement<Q, Difference> {
+    let margin = limit.si() - figure.si();
+    let verdict = verdict(margin, uncertainty.si(), limit.si());
+    Judgement {
+        figure,
+        verdict,
+        margin: Difference::from_si(margin),
+        uncertainty,
+        limit,
+    }
+}
+
 /// Relative size of a rounding error that must not decide: 20.0 mm - 0.4 mm is not quite 19.6 mm.
 const ROUNDING: f64 = 1e-12;
 

@@ -119,28 +119,13 @@ fn at_pressure(pressure: AbsolutePressure) -> Result<WaterSaturationAnswer, Beyo
             pressure,
         })
     };
-    let step = match stable {
-        Surface::Ice => Step::of(
-            "step-frost-point",
-            "ln({p} / 611.657 Pa) = (T_t/{t})·Σ aₙ·({t}/T_t)^bₙ, T_t = 273.16 K",
-        )
-        .from(SourceId::IapwsR14),
-        Surface::Liquid => {
-            Step::of("step-boiling-point", "{t} = f(β), β⁴ = {p} / 1 MPa").from(SourceId::IapwsR7)
-        }
-    };
-    let step = step.with("p", "figure-vapour-pressure", pressure).gives(
-        "t",
-        "figure-water-temperature",
-        temperature,
-    );
     Ok(WaterSaturationAnswer {
         surface: stable,
         temperature,
         absolute_pressure: pressure,
         over_ice: over(Surface::Ice),
         over_liquid: over(Surface::Liquid),
-        working: vec![step],
+        working: vec![temperature_step(pressure, temperature)],
     })
 }
 
@@ -154,7 +139,38 @@ fn at_temperature(temperature: Temperature) -> Result<WaterSaturationAnswer, Bey
             pressure,
         })
     };
-    let step = match stable {
+    Ok(WaterSaturationAnswer {
+        surface: stable,
+        temperature,
+        absolute_pressure: pressure,
+        over_ice: over(Surface::Ice),
+        over_liquid: over(Surface::Liquid),
+        working: vec![pressure_step(temperature, pressure)],
+    })
+}
+
+/// How the temperature of the stable one follows from its pressure.
+pub(super) fn temperature_step(pressure: AbsolutePressure, temperature: Temperature) -> Step {
+    let step = match surface(pressure) {
+        Surface::Ice => Step::of(
+            "step-frost-point",
+            "ln({p} / 611.657 Pa) = (T_t/{t})·Σ aₙ·({t}/T_t)^bₙ, T_t = 273.16 K",
+        )
+        .from(SourceId::IapwsR14),
+        Surface::Liquid => {
+            Step::of("step-boiling-point", "{t} = f(β), β⁴ = {p} / 1 MPa").from(SourceId::IapwsR7)
+        }
+    };
+    step.with("p", "figure-vapour-pressure", pressure).gives(
+        "t",
+        "figure-water-temperature",
+        temperature,
+    )
+}
+
+/// How the pressure of the stable one follows from its temperature.
+pub(super) fn pressure_step(temperature: Temperature, pressure: AbsolutePressure) -> Step {
+    let step = match surface(pressure) {
         Surface::Ice => Step::of(
             "step-sublimation-pressure",
             "{p} = 611.657 Pa·exp((T_t/{t})·Σ aₙ·({t}/T_t)^bₙ), T_t = 273.16 K",
@@ -166,15 +182,6 @@ fn at_temperature(temperature: Temperature) -> Result<WaterSaturationAnswer, Bey
         )
         .from(SourceId::IapwsR7),
     };
-    let step = step
-        .with("t", "figure-water-temperature", temperature)
-        .gives("p", "figure-vapour-pressure", pressure);
-    Ok(WaterSaturationAnswer {
-        surface: stable,
-        temperature,
-        absolute_pressure: pressure,
-        over_ice: over(Surface::Ice),
-        over_liquid: over(Surface::Liquid),
-        working: vec![step],
-    })
+    step.with("t", "figure-water-temperature", temperature)
+        .gives("p", "figure-vapour-pressure", pressure)
 }

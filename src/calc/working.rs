@@ -39,53 +39,60 @@ pub struct Figure {
     pub si: f64,
 }
 
-impl Figure {
-    fn new<Q: Quantity>(symbol: &'static str, meaning: &'static str, quantity: Q) -> Self {
-        Self {
-            symbol,
-            meaning,
-            quantity: Q::KIND,
-            si: quantity.si(),
-        }
-    }
-}
-
-/// A step being written down.
+/// A step being written down; boxed, since it is handed on figure by figure.
 #[derive(Debug)]
-pub struct Unfinished {
-    title: &'static str,
-    formula: &'static str,
-    figures: Vec<Figure>,
-    sources: Vec<SourceId>,
-}
+pub struct Unfinished(Box<Step>);
 
 impl Step {
     /// Begins a step with the message id of its title and its formula.
     pub fn of(title: &'static str, formula: &'static str) -> Unfinished {
-        Unfinished {
+        let nothing_yet = Figure {
+            symbol: "",
+            meaning: "",
+            quantity: QuantityKind::Ratio,
+            si: 0.0,
+        };
+        Unfinished(Box::new(Self {
             title,
             formula,
             figures: Vec::new(),
+            result: nothing_yet,
             sources: Vec::new(),
-        }
+        }))
     }
 }
 
 impl Unfinished {
     /// Puts a figure in.
     pub fn with<Q: Quantity>(
-        mut self,
+        self,
         symbol: &'static str,
         meaning: &'static str,
         quantity: Q,
     ) -> Self {
-        self.figures.push(Figure::new(symbol, meaning, quantity));
+        self.put(symbol, meaning, Q::KIND, quantity.si())
+    }
+
+    /// Not one copy for each quantity.
+    fn put(
+        mut self,
+        symbol: &'static str,
+        meaning: &'static str,
+        quantity: QuantityKind,
+        si: f64,
+    ) -> Self {
+        self.0.figures.push(Figure {
+            symbol,
+            meaning,
+            quantity,
+            si,
+        });
         self
     }
 
     /// Names a source.
     pub fn from(mut self, source: SourceId) -> Self {
-        self.sources.push(source);
+        self.0.sources.push(source);
         self
     }
 
@@ -96,19 +103,24 @@ impl Unfinished {
         meaning: &'static str,
         quantity: Q,
     ) -> Step {
-        let result = Figure::new(symbol, meaning, quantity);
-        let Self {
-            title,
-            formula,
-            figures,
-            sources,
-        } = self;
-        Step {
-            title,
-            formula,
-            figures,
-            result,
-            sources,
-        }
+        self.end(symbol, meaning, Q::KIND, quantity.si())
+    }
+
+    /// The last figure put in is the result.
+    fn end(
+        self,
+        symbol: &'static str,
+        meaning: &'static str,
+        quantity: QuantityKind,
+        si: f64,
+    ) -> Step {
+        let mut step = *self.0;
+        step.result = Figure {
+            symbol,
+            meaning,
+            quantity,
+            si,
+        };
+        step
     }
 }

@@ -7,8 +7,8 @@ use serde::Serialize;
 
 use super::beyond::{Argument, Beyond, within};
 use super::psychrometrics::{
-    SEARCHED, density, dew_point, enthalpy, humidity_by_wet_bulb, humidity_ratio,
-    saturation_pressure, vapour_pressure,
+    self, SEARCHED, density, dew_point, humidity_by_wet_bulb, humidity_ratio, saturation_pressure,
+    vapour_pressure,
 };
 use super::root::turning_point;
 use crate::quantity::factors::KELVIN_AT_ZERO_CELSIUS;
@@ -154,6 +154,23 @@ pub fn state(first: Known, second: Known, pressure: AbsolutePressure) -> Result<
     Ok(complete(dry_bulb, humidity, relative.min(1.0), pressure))
 }
 
+/// Enthalpy for a kilogram of dry air of a dry bulb and a humidity ratio, whether such air can be or not:
+/// what changes one of the two at a time.
+///
+/// ```
+/// use coldwright::physics::moist_air::enthalpy;
+/// use coldwright::quantity::{Ratio, Temperature};
+/// let humid = enthalpy(Temperature::celsius(25.0), Ratio::of_one(0.01));
+/// assert!((humid.in_joules_per_kilogram() - 50_625.0).abs() < 1e-6);
+/// ```
+///
+/// # References
+/// ASHRAE Handbook, Fundamentals (2017), chapter 1, equation 30.
+pub fn enthalpy(dry_bulb: Temperature, humidity: Ratio) -> SpecificEnthalpy {
+    let celsius = dry_bulb.in_kelvins() - KELVIN_AT_ZERO_CELSIUS;
+    SpecificEnthalpy::joules_per_kilogram(psychrometrics::enthalpy(celsius, humidity.in_one()))
+}
+
 fn contradiction(first: Known, second: Known) -> Beyond {
     Beyond::Contradiction {
         first: first.argument(),
@@ -206,11 +223,11 @@ fn dry_bulb_and_humidity(first: Known, second: Known, p: f64) -> Result<(f64, f6
             Ok((t, humidity_at(t, first, p)))
         }
         (Known::RelativeHumidity(_), Known::Enthalpy(_)) => {
-            let before = |t: f64| enthalpy(t, humidity_at(t, first, p)) < b;
+            let before = |t: f64| psychrometrics::enthalpy(t, humidity_at(t, first, p)) < b;
             let t = turning_point(DRY_BULB.0, DRY_BULB.1, before);
             let humidity = humidity_at(t, first, p);
             // At an end of the range the enthalpy may not have been met.
-            let met = (enthalpy(t, humidity) - b).abs() <= 1e-6 * (b.abs() + 1e4);
+            let met = (psychrometrics::enthalpy(t, humidity) - b).abs() <= 1e-6 * (b.abs() + 1e4);
             if met {
                 Ok((t, humidity))
             } else {
@@ -263,7 +280,9 @@ fn complete(dry_bulb: f64, humidity: f64, relative: f64, p: f64) -> MoistAir {
         dew_point: Temperature::celsius(dew_point),
         relative_humidity: Ratio::of_one(relative),
         humidity_ratio: Ratio::of_one(humidity),
-        enthalpy: SpecificEnthalpy::joules_per_kilogram(enthalpy(dry_bulb, humidity)),
+        enthalpy: SpecificEnthalpy::joules_per_kilogram(psychrometrics::enthalpy(
+            dry_bulb, humidity,
+        )),
         density: Density::kilograms_per_cubic_metre(density(dry_bulb, humidity, p)),
     }
 }

@@ -14,16 +14,24 @@ const MOLECULAR: f64 = 12.1;
 /// Knudsen's transition, 1/(cm mbar): from memory.
 const KNUDSEN: (f64, f64) = (192.0, 237.0);
 
+/// Darcy friction factor in smooth tube near Re 12 000, by Blasius.
+const TURBULENT_FRICTION: f64 = 0.03;
+/// Root of R·T of air at 20 °C, m/s: 287.05 J/(kg·K) times 293.15 K.
+const ISOTHERMAL_SOUND: f64 = 290.08;
+
 const LITRE: f64 = 1e-3;
 const CENTIMETRE: f64 = 1e-2;
 const MILLIBAR: f64 = 100.0;
 
-/// Bores that are answered for, m.
-const DIAMETER: (f64, f64) = (1e-4, 1.0);
-/// Lengths that are answered for, m.
-const LENGTH: (f64, f64) = (1e-3, 1e3);
-/// Pressures that are answered for, Pa.
-const PRESSURE: (f64, f64) = (0.0, 2e5);
+/// Bores that are answered for.
+pub const BORES: (Length, Length) = (Length::metres(1e-4), Length::metres(1.0));
+/// Lengths that are answered for.
+pub const LENGTHS: (Length, Length) = (Length::metres(1e-3), Length::metres(1e3));
+/// Pressures that are answered for.
+pub const PRESSURES: (AbsolutePressure, AbsolutePressure) = (
+    AbsolutePressure::pascals(0.0),
+    AbsolutePressure::pascals(2e5),
+);
 
 /// Conductance in viscous flow, laminar: it falls with the pressure.
 ///
@@ -34,8 +42,9 @@ pub fn viscous_conductance(
     length: Length,
     mean_pressure: AbsolutePressure,
 ) -> Result<VolumeFlow, Beyond> {
-    let hose = hose(bore, length, mean_pressure)?;
-    Ok(litres_per_second(viscous(hose)))
+    let millibars = valid(mean_pressure)?;
+    let hose = Hose::new(bore, length)?;
+    Ok(litres_per_second(hose.viscous * millibars))
 }
 
 /// Conductance in molecular flow, where molecules meet only walls: the pressure no longer matters.
@@ -43,8 +52,7 @@ pub fn viscous_conductance(
 /// # Errors
 /// [`Beyond`] on `Diameter` or `Length`.
 pub fn molecular_conductance(bore: Length, length: Length) -> Result<VolumeFlow, Beyond> {
-    let hose = hose(bore, length, AbsolutePressure::pascals(0.0))?;
-    Ok(litres_per_second(molecular(hose)))
+    Hose::new(bore, length).map(|hose| litres_per_second(hose.molecular))
 }
 
 /// Conductance from viscous to molecular flow, by Knudsen's formula.
@@ -70,12 +78,9 @@ pub fn conductance(
     length: Length,
     mean_pressure: AbsolutePressure,
 ) -> Result<VolumeFlow, Beyond> {
-    let hose = hose(bore, length, mean_pressure)?;
-    let (above, below) = KNUDSEN;
-    let thickness = hose.diameter * hose.pressure;
-    let transition = (1.0 + above * thickness) / (1.0 + below * thickness);
+    let millibars = valid(mean_pressure)?;
     Ok(litres_per_second(
-        viscous(hose) + molecular(hose) * transition,
+        Hose::new(bore, length)?.litres(millibars),
     ))
 }
 
@@ -102,37 +107,71 @@ pub fn effective_speed(pump: VolumeFlow, conductance: VolumeFlow) -> VolumeFlow 
     })
 }
 
-/// A tube in the units of the constants: cm, cm, mbar.
-#[derive(Clone, Copy)]
-struct Hose {
+/// A tube whose conductance is asked for again and again: it is measured once. In the units of the
+/// constants: cm, mbar, L/s.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Hose {
     diameter: f64,
     length: f64,
-    pressure: f64,
+    /// L/s for a mbar of mean pressure.
+    viscous: f64,
+    molecular: f64,
 }
 
-fn hose(bore: Length, length: Length, pressure: AbsolutePressure) -> Result<Hose, Beyond> {
-    let diameter = within(Argument::Diameter, bore.in_metres(), DIAMETER.0, DIAMETER.1)?;
-    let metres = within(Argument::Length, length.in_metres(), LENGTH.0, LENGTH.1)?;
-    let pascals = within(
-        Argument::Pressure,
-        pressure.in_pascals(),
-        PRESSURE.0,
-        PRESSURE.1,
-    )?;
-    Ok(Hose {
-        diameter: diameter / CENTIMETRE,
-        length: metres / CENTIMETRE,
-        pressure: pascals / MILLIBAR,
-    })
+impl Hose {
+    /// A tube by its inside diameter and length.
+    ///
+    /// # Errors
+    /// [`Beyond`] on `Diameter` or `Length`.
+    pub fn new(bore: Length, length: Length) -> Result<Self, Beyond> {
+        let metres = |argument, length: Length, (low, high): (Length, Length)| {
+            within(
+                argument,
+                length.in_metres(),
+                low.in_metres(),
+                high.in_metres(),
+            )
+        };
+        let diameter = metres(Argument::Diameter, bore, BORES)? / CENTIMETRE;
+        let length = metres(Argument::Length, length, LENGTHS)? / CENTIMETRE;
+        let cubed = diameter * diameter * diameter;
+        Ok(Self {
+            diameter,
+            length,
+            viscous: VISCOUS * cubed * diameter / length,
+            molecular: MOLECULAR * cubed / length,
+        })
+    }
+
+    /// Conductance in m³/s at a mean pressure in Pa, by Knudsen's formula.
+    pub(super) fn conductance(self, pascals: f64) -> f64 {
+        self.litres(pascals / MILLIBAR) * LITRE
+    }
+
+    /// Conductance in m³/s, at most, of turbulent flow between two pressures in Pa: an estimate.
+    ///
+    /// # Method
+    /// Isothermal flow of air at 20 °C, `G² = (p₁² − p₂²)/(R·T·(f·l/d + 2))`, where 2 stands for the entry
+    /// and for the gas that gets faster, so that a short tube is choked at nearly its sonic flow.
+    pub(super) fn turbulent_conductance(self, upper: f64, lower: f64) -> f64 {
+        let area = Length::metres(self.diameter * CENTIMETRE).circle();
+        let drag = TURBULENT_FRICTION * self.length / self.diameter + 2.0;
+        let ratio = (upper + lower) / (upper - lower) / drag;
+        area.in_square_metres() * ISOTHERMAL_SOUND * ratio.sqrt()
+    }
+
+    fn litres(self, millibars: f64) -> f64 {
+        let (above, below) = KNUDSEN;
+        let thickness = self.diameter * millibars;
+        let transition = (1.0 + above * thickness) / (1.0 + below * thickness);
+        self.viscous * millibars + self.molecular * transition
+    }
 }
 
-fn viscous(hose: Hose) -> f64 {
-    let squared = hose.diameter * hose.diameter;
-    VISCOUS * squared * squared / hose.length * hose.pressure
-}
-
-fn molecular(hose: Hose) -> f64 {
-    MOLECULAR * hose.diameter * hose.diameter * hose.diameter / hose.length
+/// A pressure that is answered for, in mbar.
+fn valid(pressure: AbsolutePressure) -> Result<f64, Beyond> {
+    let (low, high) = (PRESSURES.0.in_pascals(), PRESSURES.1.in_pascals());
+    within(Argument::Pressure, pressure.in_pascals(), low, high).map(|pascals| pascals / MILLIBAR)
 }
 
 fn litres_per_second(number: f64) -> VolumeFlow {

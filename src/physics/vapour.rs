@@ -8,11 +8,13 @@ use serde::Serialize;
 
 use super::beyond::{Argument, Beyond, within};
 use super::chebyshev;
+use super::root::turning_point;
 use super::saturation::{
-    self, Line, into_range, log_pressure, scaled_theta, vapour_density, vapour_enthalpy,
+    self, Line, Phase, into_range, log_pressure, scaled_theta, vapour_density, vapour_enthalpy,
 };
 use crate::quantity::{
-    AbsolutePressure, Density, SpecificEnthalpy, Temperature, TemperatureDifference,
+    AbsolutePressure, Density, DynamicViscosity, SpecificEnthalpy, Temperature,
+    TemperatureDifference,
 };
 use crate::tables::fluids::{Expansions, LARGEST_SUPERHEAT, expansions};
 use crate::tables::refrigerants::Refrigerant;
@@ -115,6 +117,95 @@ pub fn at(
         dew,
         TemperatureDifference::kelvins(superheat.max(0.0)),
     )
+}
+
+/// The same vapour after a fall of pressure in which it neither takes up nor gives off heat.
+///
+/// # Method
+/// The superheat at which the enthalpy is what it was.
+///
+/// # Errors
+/// [`Beyond`] on `Pressure`; `TooHigh` on `Superheat` above 40 K; [`Beyond::Wet`] where the pressure
+/// is so much higher that some of it would be liquid.
+///
+/// # Examples
+/// ```
+/// use coldwright::physics::vapour;
+/// use coldwright::quantity::{AbsolutePressure, Temperature, TemperatureDifference};
+/// use coldwright::tables::refrigerants::Refrigerant;
+/// let (dew, superheat) = (Temperature::celsius(7.0), TemperatureDifference::kelvins(5.0));
+/// let before = vapour::superheated(Refrigerant::R410A, dew, superheat).unwrap();
+/// let after = vapour::throttled(Refrigerant::R410A, &before, AbsolutePressure::pascals(960e3)).unwrap();
+/// // CoolProp 8.0.0: from 991.8 kPa and 12 °C to 11.22 °C.
+/// assert!((after.temperature.in_kelvins() - 273.15 - 11.22).abs() < 0.02);
+/// ```
+pub fn throttled(
+    refrigerant: Refrigerant,
+    vapour: &Vapour,
+    pressure: AbsolutePressure,
+) -> Result<Vapour, Beyond> {
+    let fluid = expansions(refrigerant);
+    let dew = into_range(
+        refrigerant,
+        saturation::temperature(refrigerant, Line::Dew, pressure)?,
+    );
+    let theta = scaled_theta(fluid, dew)?;
+    let superheated = |kelvins| {
+        let superheat = TemperatureDifference::kelvins(kelvins);
+        state(fluid, theta, pressure, dew, superheat)
+    };
+    if superheated(0.0)?.enthalpy > vapour.enthalpy {
+        return Err(Beyond::Wet {
+            dew_temperature: dew.in_kelvins(),
+        });
+    }
+    if superheated(LARGEST_SUPERHEAT)?.enthalpy < vapour.enthalpy {
+        return Err(Beyond::TooHigh {
+            argument: Argument::Superheat,
+            limit: LARGEST_SUPERHEAT,
+        });
+    }
+    let colder = |kelvins| superheated(kelvins).is_ok_and(|state| state.enthalpy < vapour.enthalpy);
+    superheated(turning_point(0.0, LARGEST_SUPERHEAT, colder))
+}
+
+/// How the viscosity of a thin gas grows with its temperature.
+const THIN_GAS_EXPONENT: f64 = 1.08;
+
+/// Viscosity of superheated vapour.
+///
+/// # Method
+/// That of saturated vapour of the same pressure, grown as a thin gas does with its temperature and
+/// shrunk with the density lost: `µ = µ″·(T/T″)^1.08·exp((ρ − ρ″)/ρ_c)`, fitted to CoolProp 8.0.0.
+/// Within 5 % of it from -40 °C to 8 K below the critical point, 99 of 100 states within 3.2 %;
+/// friction feels a fifth of that.
+///
+/// # Errors
+/// [`Beyond`] on `Temperature`.
+///
+/// # Examples
+/// ```
+/// use coldwright::physics::vapour;
+/// use coldwright::quantity::{Temperature, TemperatureDifference};
+/// use coldwright::tables::refrigerants::Refrigerant;
+/// let (dew, superheat) = (Temperature::celsius(45.0), TemperatureDifference::kelvins(30.0));
+/// let discharge = vapour::superheated(Refrigerant::R134a, dew, superheat).unwrap();
+/// let viscosity = vapour::viscosity(Refrigerant::R134a, &discharge).unwrap();
+/// assert!((viscosity.in_pascal_seconds() / 13.9e-6 - 1.0).abs() < 0.03);
+/// ```
+///
+/// # References
+/// Figure in the example: Huber, Laesecke and Perkins (2003), by CoolProp 8.0.0.
+pub fn viscosity(refrigerant: Refrigerant, vapour: &Vapour) -> Result<DynamicViscosity, Beyond> {
+    let dew = vapour.dew_temperature;
+    let saturated = saturation::viscosity(refrigerant, Phase::Vapour, dew)?;
+    let lost = vapour.density - saturation::density(refrigerant, Phase::Vapour, dew)?;
+    let warmer = vapour.temperature.in_kelvins() / dew.in_kelvins();
+    let critical = saturation::critical_point(refrigerant).density;
+    let growth = THIN_GAS_EXPONENT * libm::log(warmer) + lost / critical;
+    Ok(DynamicViscosity::pascal_seconds(
+        saturated.in_pascal_seconds() * libm::exp(growth),
+    ))
 }
 
 fn state(

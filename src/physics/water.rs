@@ -3,7 +3,7 @@
 use super::beyond::{Argument, Beyond, within};
 use super::root::turning_point;
 use crate::quantity::choice;
-use crate::quantity::{AbsolutePressure, Temperature};
+use crate::quantity::{AbsolutePressure, SpecificEnthalpy, Temperature};
 
 choice! {
     /// What the vapour stands over.
@@ -206,6 +206,25 @@ pub fn surface(pressure: AbsolutePressure) -> Surface {
     } else {
         Surface::Liquid
     }
+}
+
+/// Heat that water takes to evaporate, or ice to sublime.
+///
+/// # Method
+/// `L = 2501 − 2.326·t` above the triple point, `2830 − 0.24·t` below, kJ/kg with t in °C.
+///
+/// # Valid for
+/// −50 to 60 °C, within 0.5 %.
+///
+/// # References
+/// ASHRAE Handbook, Fundamentals (2017), chapter 1, equations 33 and 35.
+pub fn latent_heat(temperature: Temperature) -> SpecificEnthalpy {
+    let celsius = temperature.in_kelvins() - 273.15;
+    SpecificEnthalpy::joules_per_kilogram(if temperature.in_kelvins() < TRIPLE_TEMPERATURE {
+        2.830e6 - 240.0 * celsius
+    } else {
+        2.501e6 - 2326.0 * celsius
+    })
 }
 
 fn sublimation_pressure(kelvins: f64) -> f64 {

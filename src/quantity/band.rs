@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::entry::Enter;
-use super::{Flaw, Quantity, example};
+use super::entry::{Enter, Plain};
+use super::{Arrived, Flaw, Quantity, QuantityKind, checked, example, read};
 
 /// Two limits, both inside the band; the lower one is never above the upper one.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
@@ -61,47 +61,32 @@ impl<Q: Quantity> Band<Q> {
     }
 }
 
+impl<Q: Quantity> Band<Q> {
+    fn from_si((low, high): Limits) -> Self {
+        Self {
+            low: Q::from_si(low),
+            high: Q::from_si(high),
+        }
+    }
+}
+
 impl<Q: Quantity> Enter for Band<Q> {
     fn from_number(number: f64) -> Result<Self, Flaw> {
-        Q::from_number(number).map(|only| Self {
-            low: only,
-            high: only,
-        })
+        only(checked(Q::KIND, number)).map(Self::from_si)
     }
 
     /// Two figures parted by a dash or "to", or one with ± and a tolerance, or one alone. A unit
     /// may stand once, at the end.
     fn from_text(text: &str, assume: Option<&str>) -> Result<Self, Flaw> {
-        if let Some((middle, tolerance)) = parted(text, &["±", "+/-", "+-"]) {
-            return around(middle, tolerance, assume);
-        }
-        match parted(text, &["–", "—", "…", "..", " to ", "-"]) {
-            Some((low, high)) => {
-                let unit = trailing_unit(high);
-                let low = Q::from_text(low, unit.or(assume))?;
-                Ok(Self::new(low, Q::from_text(high, assume)?))
-            }
-            None => Q::from_text(text, assume).map(|only| Self {
-                low: only,
-                high: only,
-            }),
-        }
+        written(Q::KIND, text, assume).map(Self::from_si)
     }
 
-    fn from_limits(low: Self, high: Self) -> Result<Self, Flaw> {
-        if low.low > high.high {
-            return Err(Flaw::PartsOutOfOrder {
-                example: Self::example(),
-            });
-        }
-        Ok(Self {
-            low: low.low,
-            high: high.high,
-        })
+    fn from_arrived(arrived: Arrived) -> Result<Option<Self>, Flaw> {
+        Ok(limits_of(Q::KIND, arrived)?.map(Self::from_si))
     }
 
     fn example() -> String {
-        format!("{0} – {0}", example(Q::KIND))
+        example_of(Q::KIND)
     }
 
     #[cfg(feature = "terminal")]
@@ -110,24 +95,73 @@ impl<Q: Quantity> Enter for Band<Q> {
     }
 }
 
-fn around<Q: Quantity>(
+/// Both limits in SI, the lower one first: one piece of code reads the bands of all quantities.
+type Limits = (f64, f64);
+
+fn example_of(kind: QuantityKind) -> String {
+    format!("{0} – {0}", example(kind))
+}
+
+/// One figure is a band without width.
+fn only(figure: Result<f64, Flaw>) -> Result<Limits, Flaw> {
+    figure.map(|only| (only, only))
+}
+
+fn sorted(one: f64, other: f64) -> Limits {
+    if one > other {
+        (other, one)
+    } else {
+        (one, other)
+    }
+}
+
+/// The limits from whatever arrived; `Ok(None)` for nothing.
+fn limits_of(kind: QuantityKind, arrived: Arrived) -> Result<Option<Limits>, Flaw> {
+    let example = || example_of(kind);
+    match Plain::of(arrived) {
+        Plain::Nothing => Ok(None),
+        Plain::Number(number) => only(checked(kind, number)).map(Some),
+        Plain::Text(text, assume) => written(kind, &text, assume.as_deref()).map(Some),
+        Plain::Limits(low, high) => match (limits_of(kind, low)?, limits_of(kind, high)?) {
+            (Some((low, _)), Some((_, high))) if low > high => {
+                Err(Flaw::PartsOutOfOrder { example: example() })
+            }
+            (Some((low, _)), Some((_, high))) => Ok(Some((low, high))),
+            _ => Err(Flaw::WrongType { example: example() }),
+        },
+        Plain::Truth(_) | Plain::Other => Err(Flaw::WrongType { example: example() }),
+    }
+}
+
+fn written(kind: QuantityKind, text: &str, assume: Option<&str>) -> Result<Limits, Flaw> {
+    if let Some((middle, tolerance)) = parted(text, &["±", "+/-", "+-"]) {
+        return around(kind, middle, tolerance, assume);
+    }
+    match parted(text, &["–", "—", "…", "..", " to ", "-"]) {
+        Some((low, high)) => {
+            let low = read(kind, low, trailing_unit(high).or(assume))?;
+            Ok(sorted(low, read(kind, high, assume)?))
+        }
+        None => only(read(kind, text, assume)),
+    }
+}
+
+fn around(
+    kind: QuantityKind,
     middle: &str,
     tolerance: &str,
     assume: Option<&str>,
-) -> Result<Band<Q>, Flaw> {
+) -> Result<Limits, Flaw> {
     let unit = trailing_unit(tolerance);
-    if unit == Some("%") {
-        let middle = Q::from_text(middle, assume)?;
-        let spread = middle.si() * super::Ratio::from_text(tolerance, None)?.in_one();
-        return limits(middle.si() - spread, middle.si() + spread);
-    }
-    let middle = Q::from_text(middle, unit.or(assume))?;
-    let tolerance = Q::from_text(tolerance, assume)?;
-    limits(middle.si() - tolerance.si(), middle.si() + tolerance.si())
-}
-
-fn limits<Q: Quantity>(low: f64, high: f64) -> Result<Band<Q>, Flaw> {
-    Ok(Band::new(Q::from_number(low)?, Q::from_number(high)?))
+    let (middle, spread) = if unit == Some("%") {
+        let middle = read(kind, middle, assume)?;
+        (middle, middle * read(QuantityKind::Ratio, tolerance, None)?)
+    } else {
+        let middle = read(kind, middle, unit.or(assume))?;
+        (middle, read(kind, tolerance, assume)?)
+    };
+    let low = checked(kind, middle - spread)?;
+    Ok(sorted(low, checked(kind, middle + spread)?))
 }
 
 /// Both sides of the first of `marks` that parts the text into two that are not empty.

@@ -1,11 +1,32 @@
 //! Fields with a fixed set of words to choose from.
 
-use super::normalised;
+use super::entry::Plain;
+use super::{Arrived, Flaw, normalised};
 
 /// Which of the words a text means; `r410a` means `R-410A`, for nobody hunts for a hyphen in gloves.
 pub fn place_of_word(words: &[&str], text: &str) -> Option<usize> {
     let text = normalised(text);
     words.iter().position(|word| normalised(word) == text)
+}
+
+/// Where among the words whatever arrived in the field stands; `Ok(None)` for nothing. One piece of code for all choices.
+///
+/// # Errors
+/// No text, or none of the words.
+pub fn place_of_arrived(words: &[&'static str], arrived: Arrived) -> Result<Option<usize>, Flaw> {
+    match Plain::of(arrived) {
+        Plain::Nothing => Ok(None),
+        Plain::Text(text, _) => match place_of_word(words, &text) {
+            Some(place) => Ok(Some(place)),
+            None => Err(Flaw::NotAChoice {
+                found: text.chars().take(24).collect(),
+                accepted: words.to_vec(),
+            }),
+        },
+        _ => Err(Flaw::WrongType {
+            example: words.first().copied().unwrap_or_default().into(),
+        }),
+    }
 }
 
 /// Defines an enum whose variants are entered and answered as words.
@@ -39,12 +60,15 @@ macro_rules! choice {
             }
 
             fn from_text(text: &str, _: Option<&str>) -> Result<Self, $crate::quantity::Flaw> {
-                let place = $crate::quantity::place_of_word(Self::WORDS, text);
-                let choice = place.and_then(|place| Self::ALL.get(place));
-                choice.copied().ok_or_else(|| $crate::quantity::Flaw::NotAChoice {
-                    found: text.chars().take(24).collect(),
-                    accepted: Self::WORDS.to_vec(),
+                let found = $crate::quantity::Arrived::Text(text.into());
+                Self::from_arrived(found)?.ok_or_else(|| $crate::quantity::Flaw::WrongType {
+                    example: <Self as $crate::quantity::Enter>::example(),
                 })
+            }
+
+            fn from_arrived(arrived: $crate::quantity::Arrived) -> Result<Option<Self>, $crate::quantity::Flaw> {
+                let place = $crate::quantity::place_of_arrived(Self::WORDS, arrived)?;
+                Ok(place.and_then(|place| Self::ALL.get(place)).copied())
             }
 
             fn example() -> String {

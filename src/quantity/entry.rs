@@ -180,7 +180,7 @@ fn si_number(kind: QuantityKind, arrived: Arrived) -> Result<Option<f64>, Flaw> 
 }
 
 /// What one entry can be.
-enum Plain {
+pub(super) enum Plain {
     Nothing,
     Number(f64),
     Truth(bool),
@@ -191,7 +191,7 @@ enum Plain {
 }
 
 impl Plain {
-    fn of(arrived: Arrived) -> Self {
+    pub(super) fn of(arrived: Arrived) -> Self {
         match arrived {
             Arrived::Nothing => Self::Nothing,
             Arrived::Number(number) => Self::Number(number),

@@ -8,6 +8,7 @@ use super::{
     Ratio, SpecificEnthalpy, SpecificHeatCapacity, Stress, System, Temperature,
     TemperatureDifference, Time, Torque, Unit, Vacuum, Velocity, Volume, VolumeFlow, normalised,
 };
+use super::{HeatFlowPerLength, HeatTransferCoefficient, ThermalConductivity};
 use super::{LeakRate, PressureRate, YearlyLoss};
 
 macro_rules! kinds {
@@ -71,6 +72,9 @@ kinds! {
     PressureDifference "pressure-difference",
     Stress "stress",
     Altitude "altitude",
+    ThermalConductivity "thermal-conductivity",
+    HeatTransferCoefficient "heat-transfer-coefficient",
+    HeatFlowPerLength "heat-flow-per-length",
     PressureRate "pressure-rate",
     LeakRate "leak-rate",
     YearlyLoss "yearly-loss",

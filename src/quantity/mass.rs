@@ -34,6 +34,7 @@ quantity! {
     Density: "kg/m³", kilograms_per_cubic_metre, in_kilograms_per_cubic_metre, range 0.0, 3e4, units &[
         metric("kg/m³", &["g/l"], 1.0, 1.0, 0.1),
         customary("lb/ft³", &["lb/cuft"], KILOGRAM_PER_POUND / CUBIC_METRE_PER_CUBIC_FOOT, 0.1, 0.01),
+        metric("g/m³", &[], 1e-3, 1.0, 0.1),
     ]
 }
 linear!(Density);

@@ -66,7 +66,7 @@ impl PressureTestRule {
                 preliminary: GaugePressure::pascals(10.0 * PASCAL_PER_PSI),
                 parts: HALF_AND_WHOLE,
                 hold: hours(24.0),
-                source: SourceId::Ufgs15182,
+                source: SourceId::UfgsPressureTest,
                 steps_source: SourceId::CommonPractice,
             },
             Self::Plate => RuleRow {

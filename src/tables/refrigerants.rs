@@ -102,6 +102,22 @@ pub struct Sourced<T> {
     pub source: SourceId,
 }
 
+impl<T> Sourced<T> {
+    /// The figure that was entered, or else the usual one of the trade, which has no source.
+    pub fn entered_or(entered: Option<T>, usual: T) -> Self {
+        match entered {
+            Some(figure) => Self {
+                figure,
+                source: SourceId::PlateFigure,
+            },
+            None => Self {
+                figure: usual,
+                source: SourceId::CommonPractice,
+            },
+        }
+    }
+}
+
 /// A component of a blend and its part of the mass.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]

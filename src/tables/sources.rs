@@ -169,9 +169,61 @@ bibliography! {
         "Handbooks of pipe flow, equivalent lengths of fittings in bores", "turbulent flow";
     PlateFigure "plate" CommonPractice Read
         "The equipment's own plate or instructions, as entered", "";
+    GasVelocities "ashrae-refrigeration-2010-1" Handbook Read
+        "ASHRAE Handbook, Refrigeration (2010), chapter 1, Halocarbon Refrigeration Systems", "table 1, recommended gas line velocities";
+    OilRiser "jacobs-1976" ReferenceLibrary FromMemory
+        "Jacobs, Scheideman, Kazem and Macken, ASHRAE Transactions 82 (1976); flooding form of Wallis (1969)", "oil carried up a riser by refrigerant vapour";
+    FrictionUncertainty "white-fluid-mechanics" Handbook FromMemory
+        "White, Fluid Mechanics", "friction factors of the Moody chart hold within 15 %";
+    GuidelineK "ari-guideline-k" Standard SecondHand
+        "ARI Guideline K (2004), Containers for Recovered Non-flammable Fluorocarbon Refrigerants", "filling; 80 % of the water capacity, in the edition of 2004 times the specific gravity at 77 °F; through a trade journal";
+    UnModelRegulations "un-p200" PublicAgency Read
+        "UN Recommendations on the Transport of Dangerous Goods, Model Regulations (2011)", "packing instruction P200 (3)(c): low pressure liquefied gases";
+    TransportOfCylinders "49-cfr-173.304" PublicAgency SecondHand
+        "49 CFR 173.304, Filling of cylinders with liquefied compressed gases", "(b): not full of liquid up to 55 °C (131 °F)";
+    WaterPound "water-at-60-f" PublicAgency Read
+        "Washington Administrative Code 296-307-40029, Filling densities", "a pound of water is 27.737 in³ at 60 °F";
+    RealDecreto552Rooms "real-decreto-552-2019-rooms" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-04; the same form in EN 378-1 and IEC 60335-2-40";
+    AstmC534 "astm-c534" Standard FromMemory
+        "ASTM C534, Preformed Flexible Elastomeric Cellular Thermal Insulation in Sheet and Tubular Form", "thermal conductivity at most 0.28 Btu·in/(h·ft²·°F) at 75 °F";
+    ChurchillChu1975 "churchill-chu-1975" ReferenceLibrary SecondHand
+        "Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975) 1049", "natural convection from a horizontal cylinder, through the library ht";
+    ChurchillBernstein1977 "churchill-bernstein-1977" ReferenceLibrary SecondHand
+        "Churchill and Bernstein, J. Heat Transfer 99 (1977) 300", "forced convection to a cylinder in crossflow, through the library ht";
+    UsStandardAtmosphere "us-standard-atmosphere-1976" PublicAgency FromMemory
+        "U.S. Standard Atmosphere (1976), NOAA, NASA, USAF", "equations 51 and 53: viscosity and conductivity of air";
+    Title24 "title-24-2008-ra3.2" PublicAgency Read
+        "California Title 24 (2008), Residential Appendices, RA3.2, Refrigerant charge of split systems", "RA3.2.1 and RA3.2.2: accuracy of instruments, tolerances, validity, least airflow";
+    Ashrae37 "ashrae-37" Standard FromMemory
+        "ANSI/ASHRAE Standard 37, Methods of testing for rating unitary air conditioning and heat pump equipment", "indoor air enthalpy method; condensate left out";
+    VacuumConductance "vacuum-conductance" Handbook SecondHand
+        "Handbooks of vacuum technique, conductance of long round tubes for air at 20 °C", "viscous 135·d⁴·p/l, molecular 12.1·d³/l in cm, mbar, L/s; as given by an engineering reference site";
+    Knudsen1909 "knudsen-1909" ReferenceLibrary FromMemory
+        "Knudsen, Ann. Phys. 28 (1909) 75", "between viscous and molecular flow";
+    EvacuationTime "evacuation-time" Handbook Read
+        "engineeringtoolbox.com, Vacuum: evacuation time", "t = V/S·ln(p₀/p₁), of which this is the integral";
+    VacuumPurging "vacuum-purging" Handbook SecondHand
+        "Crowl and Louvar, Chemical Process Safety: inerting by vacuum purging", "y = y₀·(p_low/p_high)ⁿ, as given by teaching texts";
+    ValveCoreResistance "valve-core-resistance" CommonPractice NoSource
+        "A valve core, pressed open, resists as a tube of 2 mm bore and 10 mm length", "an estimate; enter another where one is known";
+    DampSystem "damp-system" CommonPractice NoSource
+        "A damp system holds a teaspoon of water, 5 g", "an estimate; enter the mass where it is known";
+    EvacuationPractice "evacuation-practice" CommonPractice NoSource
+        "Evacuation as the trade does it", "milestones, usual ultimate pressure, triple evacuation";
+    WaterConductivity "water-conductivity" Handbook FromMemory
+        "Thermal conductivity of water, 0.6 W/(m·K)", "";
+    UfgsEvacuation "ufgs-15182-evacuation" PublicAgency Read
+        "Unified Facilities Guide Specification 15182, Refrigerant Piping", "3.3.3";
+    RealDecreto552Evacuation "real-decreto-552-2019-evacuation" PublicAgency Read
+        "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas", "IF-09, 1.6.3";
+    Jeffreys1939 "jeffreys-1939" Handbook FromMemory
+        "Jeffreys, Theory of Probability (1939)", "weighing of laws by the probability of the readings";
+    VacuumTechnology "vacuum-technology" Handbook FromMemory
+        "Jousten, Handbook of Vacuum Technology", "pressure rise method";
     RealDecreto552Tests "real-decreto-552-2019-if-09" PublicAgency Read
         "Real Decreto 552/2019, Reglamento de seguridad para instalaciones frigoríficas; carries EN 378-2 into law", "IF-09, strength test";
-    Ufgs15182 "ufgs-15182" PublicAgency Read
+    UfgsPressureTest "ufgs-15182-pressure-test" PublicAgency Read
         "UFGS 15182 and 15652A, Unified Facilities Guide Specifications, Refrigerant Piping", "field tests";
     GuideUncertainty "jcgm-100" Standard FromMemory
         "JCGM 100:2008, Guide to the expression of uncertainty in measurement", "4.3.7, rectangular distribution; 5.1.2, combined uncertainty";

@@ -99,9 +99,16 @@ fn last_name(field: &str) -> &str {
     field.rsplit_once('.').map_or(field, |(_, name)| name)
 }
 
-/// A number of a quantity with its first unit, or alone.
+/// Numbers that are read at a glance.
+const READABLE: core::ops::Range<f64> = 0.01..1e5;
+
+/// A number of a quantity with its first unit that makes it readable, else with its first one, or alone.
 fn figure(si: f64, kind: Option<QuantityKind>) -> String {
-    let unit = kind.and_then(|kind| kind.units().first());
+    let units = kind.map_or(&[][..], QuantityKind::units);
+    let readable = units
+        .iter()
+        .find(|unit| READABLE.contains(&unit.from_si(si).abs()));
+    let unit = readable.or(units.first());
     let shown = kind.zip(unit).and_then(|(kind, unit)| {
         show(
             kind,

@@ -20,7 +20,7 @@ export function readPlace(fragment: string): Place {
   const pairs = query.split("&").map((pair) => splitOnce(pair, "=").map(decoded));
   const entries: Record<string, string> = {};
   for (const [name = "", text = ""] of pairs) {
-    if (/^[a-zA-Z][a-zA-Z0-9]*$/.test(name) && text !== "") entries[name] = text.slice(0, longestText);
+    if (/^[a-zA-Z][a-zA-Z0-9_]*$/.test(name) && text !== "") entries[name] = text.slice(0, longestText);
   }
   return { path: decoded(path).replace(/^\/+|\/+$/g, ""), entries };
 }

@@ -3,8 +3,9 @@
 /** Whether the page is built to be worked on: then no service worker holds on to old files. */
 declare const DEVELOPMENT: boolean;
 
-/** Address of the core's module, relative to the page. */
-declare const MODULE: string;
+/** Addresses of the core's modules, relative to the page: what answers the first screen, and the whole. */
+declare const FIRST_MODULE: string;
+declare const WHOLE_MODULE: string;
 
 /** In the service worker only: the hash of all listed files, and their addresses relative to the page. */
 declare const VERSION: string;

@@ -1,6 +1,324 @@
 // Written by `./build.sh types` from the core's catalogue: do not edit.
 
 /**
+ * mass in kg
+ */
+export type Mass = number & {readonly quantity?: "mass"};
+/**
+ * What can hurt where refrigerant is handled.
+ */
+export type ChargeCaution =
+  | "refrigerant-burns"
+  | "refrigerant-toxic"
+  | "refrigerant-freezes"
+  | "refrigerant-never-vented"
+  | "charge-liquid-only"
+  | "cylinder-never-above-eighty";
+/**
+ * How equipment arrives.
+ */
+export type Arrival = "charged" | "empty";
+/**
+ * Where the line's part of the charge comes from.
+ */
+export type LineBasis =
+  "line-by-plate" | "line-from-physics" | "line-served-by-factory-charge" | "line-left-out" | "charge-entered";
+/**
+ * Points at an entry of the bibliography.
+ */
+export type SourceId =
+  | "common-practice"
+  | "nist-sp-811"
+  | "icao-doc-7488"
+  | "astm-b280"
+  | "astm-b280-tolerance"
+  | "en-12735-1"
+  | "copper-tube-handbook-3c"
+  | "copper-tube-handbook-rating"
+  | "copper-density"
+  | "jis-b-8607"
+  | "en-378-2"
+  | "sae-j513"
+  | "real-decreto-552-2019"
+  | "army-tm-1-1500-204-23-9"
+  | "navedtra-14315"
+  | "iso-6789"
+  | "ashrae-34"
+  | "imc-1103.1"
+  | "real-decreto-552-2019-refrigerants"
+  | "en-378-1"
+  | "pure-substance"
+  | "ipcc-ar4-ar5-ar6"
+  | "ipcc-recalled"
+  | "coolprop-8.0.0"
+  | "coolprop-composition"
+  | "equation-of-state"
+  | "mixture-model"
+  | "kamei-1995"
+  | "tillner-roth-yokozeki-1997"
+  | "tillner-roth-baehr-1994"
+  | "lemmon-2009"
+  | "lemmon-2003"
+  | "buecker-wagner-2006"
+  | "gao-2023"
+  | "span-wagner-1996"
+  | "lemmon-akasaka-2022"
+  | "thol-lemmon-2016"
+  | "bell-2022-2023-2025"
+  | "lemmon-jacobsen-2004"
+  | "span-2000"
+  | "iapws-r7-97"
+  | "iapws-r14-08"
+  | "hyland-wexler-1983"
+  | "ashrae-fundamentals-2017"
+  | "colebrook-1939"
+  | "moody-1944"
+  | "fitting-equivalent-lengths"
+  | "plate"
+  | "ashrae-refrigeration-2010-1"
+  | "jacobs-1976"
+  | "white-fluid-mechanics"
+  | "ari-guideline-k"
+  | "un-p200"
+  | "49-cfr-173.304"
+  | "water-at-60-f"
+  | "real-decreto-552-2019-rooms"
+  | "astm-c534"
+  | "churchill-chu-1975"
+  | "churchill-bernstein-1977"
+  | "us-standard-atmosphere-1976"
+  | "title-24-2008-ra3.2"
+  | "ashrae-37"
+  | "vacuum-conductance"
+  | "knudsen-1909"
+  | "evacuation-time"
+  | "vacuum-purging"
+  | "valve-core-resistance"
+  | "damp-system"
+  | "evacuation-practice"
+  | "water-conductivity"
+  | "ufgs-15182"
+  | "real-decreto-552-2019-evacuation"
+  | "jeffreys-1939"
+  | "vacuum-technology";
+/**
+ * length in m
+ */
+export type Length = number & {readonly quantity?: "length"};
+/**
+ * density in kg/m³
+ */
+export type Density = number & {readonly quantity?: "density"};
+/**
+ * mass-per-length in kg/m
+ */
+export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
+/**
+ * Which of the two saturated phases: liquid lies on the bubble line, vapour on the dew line.
+ */
+export type Phase = "liquid" | "vapour";
+/**
+ * temperature in K
+ */
+export type Temperature = number & {readonly quantity?: "temperature"};
+/**
+ * What figures of a charge rest on, and what stands out.
+ */
+export type ChargeNotice =
+  | "line-not-counted"
+  | "line-by-physics"
+  | "vapour-line-not-counted"
+  | "liquid-line-taken-full"
+  | "plate-and-physics-apart"
+  | "no-reduction-on-plate"
+  | "cylinder-lacks-refrigerant"
+  | "scale-too-coarse"
+  | "water-rule-overfills";
+/**
+ * A way to read how full a cylinder may be.
+ */
+export type FillRule = "eighty-percent-of-volume" | "never-full-when-hot" | "eighty-percent-of-water";
+/**
+ * ratio in 1
+ */
+export type Ratio = number & {readonly quantity?: "ratio"};
+/**
+ * How a measured figure stands to its limits.
+ */
+export type Verdict = "in-band" | "out-of-band" | "cannot-tell";
+/**
+ * volume in m³
+ */
+export type Volume = number & {readonly quantity?: "volume"};
+/**
+ * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
+ */
+export type Refrigerant =
+  | "R-22"
+  | "R-32"
+  | "R-134a"
+  | "R-290"
+  | "R-404A"
+  | "R-407C"
+  | "R-410A"
+  | "R-448A"
+  | "R-449A"
+  | "R-452B"
+  | "R-454B"
+  | "R-507A"
+  | "R-513A"
+  | "R-600a"
+  | "R-717"
+  | "R-744"
+  | "R-1234yf"
+  | "R-1234ze(E)";
+/**
+ * Which way refrigerant goes on the scale.
+ */
+export type ScaleDirection = "out-of-cylinder" | "into-cylinder";
+/**
+ * How far charging is.
+ */
+export type ChargingState = "scale-go-on" | "scale-stop" | "scale-too-much";
+/**
+ * Which quantity a number is of.
+ */
+export type QuantityKind =
+  | "gauge-pressure"
+  | "absolute-pressure"
+  | "vacuum"
+  | "torque"
+  | "length"
+  | "temperature"
+  | "mass"
+  | "power"
+  | "volume-flow"
+  | "area"
+  | "volume"
+  | "mass-per-length"
+  | "density"
+  | "mass-flow"
+  | "force"
+  | "energy"
+  | "velocity"
+  | "specific-enthalpy"
+  | "specific-heat-capacity"
+  | "dynamic-viscosity"
+  | "time"
+  | "angle"
+  | "ratio"
+  | "temperature-difference"
+  | "pressure-difference"
+  | "stress"
+  | "altitude"
+  | "thermal-conductivity"
+  | "heat-transfer-coefficient"
+  | "heat-flow-per-length"
+  | "pressure-rate"
+  | "leak-rate"
+  | "yearly-loss";
+/**
+ * mass as a number in kg, or as text with a unit such as "2 lb 6 oz"; {text, assume} gives the unit of a bare number
+ */
+export type MassEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+export type TextEntry = string | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type PhaseEntry = ("liquid" | "vapour") | "" | null;
+/**
+ * volume as a number in m³, or as text with a unit such as "1.8 L"; {text, assume} gives the unit of a bare number
+ */
+export type VolumeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type ArrivalEntry = ("charged" | "empty") | "" | null;
+/**
+ * length as a number in m, or as text with a unit such as "5/8 in"; {text, assume} gives the unit of a bare number
+ */
+export type LengthEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * mass-per-length as a number in kg/m, or as text with a unit such as "30 g/m"; {text, assume} gives the unit of a bare number
+ */
+export type MassPerLengthEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RefrigerantEntry =
+  | (
+      | "R-22"
+      | "R-32"
+      | "R-134a"
+      | "R-290"
+      | "R-404A"
+      | "R-407C"
+      | "R-410A"
+      | "R-448A"
+      | "R-449A"
+      | "R-452B"
+      | "R-454B"
+      | "R-507A"
+      | "R-513A"
+      | "R-600a"
+      | "R-717"
+      | "R-744"
+      | "R-1234yf"
+      | "R-1234ze(E)"
+    )
+  | ""
+  | null;
+/**
+ * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
+ */
+export type TemperatureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * How the pressure of the air is known.
  */
 export type AmbientBasis = "barometer" | "altitude" | "assumed-sea-level";
@@ -119,37 +437,6 @@ export type Flaw =
        */
       example: string;
     };
-/**
- * Which quantity a number is of.
- */
-export type QuantityKind =
-  | "gauge-pressure"
-  | "absolute-pressure"
-  | "vacuum"
-  | "torque"
-  | "length"
-  | "temperature"
-  | "mass"
-  | "power"
-  | "volume-flow"
-  | "area"
-  | "volume"
-  | "mass-per-length"
-  | "density"
-  | "mass-flow"
-  | "force"
-  | "energy"
-  | "velocity"
-  | "specific-enthalpy"
-  | "specific-heat-capacity"
-  | "dynamic-viscosity"
-  | "time"
-  | "angle"
-  | "ratio"
-  | "temperature-difference"
-  | "pressure-difference"
-  | "stress"
-  | "altitude";
 /**
  * Why something that can be read does not serve.
  */
@@ -317,69 +604,9 @@ export type Misfit =
     };
 export type Field = string;
 /**
- * length in m
- */
-export type Length = number & {readonly quantity?: "length"};
-/**
  * gauge-pressure in Pa gauge
  */
 export type GaugePressure = number & {readonly quantity?: "gauge-pressure"};
-/**
- * temperature in K
- */
-export type Temperature = number & {readonly quantity?: "temperature"};
-/**
- * Points at an entry of the bibliography.
- */
-export type SourceId =
-  | "common-practice"
-  | "nist-sp-811"
-  | "icao-doc-7488"
-  | "astm-b280"
-  | "astm-b280-tolerance"
-  | "en-12735-1"
-  | "copper-tube-handbook-3c"
-  | "copper-tube-handbook-rating"
-  | "copper-density"
-  | "jis-b-8607"
-  | "en-378-2"
-  | "sae-j513"
-  | "real-decreto-552-2019"
-  | "army-tm-1-1500-204-23-9"
-  | "navedtra-14315"
-  | "iso-6789"
-  | "ashrae-34"
-  | "imc-1103.1"
-  | "real-decreto-552-2019-refrigerants"
-  | "en-378-1"
-  | "pure-substance"
-  | "ipcc-ar4-ar5-ar6"
-  | "ipcc-recalled"
-  | "coolprop-8.0.0"
-  | "coolprop-composition"
-  | "equation-of-state"
-  | "mixture-model"
-  | "kamei-1995"
-  | "tillner-roth-yokozeki-1997"
-  | "tillner-roth-baehr-1994"
-  | "lemmon-2009"
-  | "lemmon-2003"
-  | "buecker-wagner-2006"
-  | "gao-2023"
-  | "span-wagner-1996"
-  | "lemmon-akasaka-2022"
-  | "thol-lemmon-2016"
-  | "bell-2022-2023-2025"
-  | "lemmon-jacobsen-2004"
-  | "span-2000"
-  | "iapws-r7-97"
-  | "iapws-r14-08"
-  | "hyland-wexler-1983"
-  | "ashrae-fundamentals-2017"
-  | "colebrook-1939"
-  | "moody-1944"
-  | "fitting-equivalent-lengths"
-  | "plate";
 /**
  * altitude as a number in m, or as text with a unit such as "450 m"; {text, assume} gives the unit of a bare number
  */
@@ -438,33 +665,6 @@ export type ConvertQuantityEntry =
   | ""
   | null;
 /**
- * one of the words, or an empty text for none
- */
-export type RefrigerantEntry =
-  | (
-      | "R-22"
-      | "R-32"
-      | "R-134a"
-      | "R-290"
-      | "R-404A"
-      | "R-407C"
-      | "R-410A"
-      | "R-448A"
-      | "R-449A"
-      | "R-452B"
-      | "R-454B"
-      | "R-507A"
-      | "R-513A"
-      | "R-600a"
-      | "R-717"
-      | "R-744"
-      | "R-1234yf"
-      | "R-1234ze(E)"
-    )
-  | ""
-  | null;
-export type TextEntry = string | null;
-/**
  * Kind of flaring tool.
  */
 export type FlaringTool = "eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar";
@@ -481,24 +681,9 @@ export type FlareClass = "class-1" | "class-2";
  */
 export type ConeAdvice = "keep" | "measure-again" | "more-above-bar" | "less-above-bar";
 /**
- * How a measured figure stands to its limits.
- */
-export type Verdict = "in-band" | "out-of-band" | "cannot-tell";
-/**
  * What else has to be known about a flare.
  */
 export type FlareNotice = "no-cone-in-series" | "largest-flared-tube";
-/**
- * length as a number in m, or as text with a unit such as "5/8 in"; {text, assume} gives the unit of a bare number
- */
-export type LengthEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
 /**
  * one of the words, or an empty text for none
  */
@@ -508,21 +693,29 @@ export type FlareClassEntry = ("class-1" | "class-2") | "" | null;
  */
 export type FlaringToolEntry = ("eccentric-clutch" | "ordinary-clutch" | "wing-nut-bar") | "" | null;
 /**
- * density in kg/m³
+ * temperature-difference in K
  */
-export type Density = number & {readonly quantity?: "density"};
+export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
 /**
- * specific-enthalpy in J/kg
+ * heat-flow-per-length in W/m
  */
-export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+export type HeatFlowPerLength = number & {readonly quantity?: "heat-flow-per-length"};
 /**
- * ratio in 1
+ * heat-transfer-coefficient in W/(m²·K)
  */
-export type Ratio = number & {readonly quantity?: "ratio"};
+export type HeatTransferCoefficient = number & {readonly quantity?: "heat-transfer-coefficient"};
 /**
- * temperature as a number in K, or as text with a unit such as "-12 °F"; {text, assume} gives the unit of a bare number
+ * Where the heat transfer coefficient at the outside comes from.
  */
-export type TemperatureEntry =
+export type CoefficientBasis = "coefficient-entered" | "coefficient-still-air" | "coefficient-moving-air";
+/**
+ * thermal-conductivity in W/(m·K)
+ */
+export type ThermalConductivity = number & {readonly quantity?: "thermal-conductivity"};
+/**
+ * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
+ */
+export type VelocityEntry =
   | number
   | string
   | {
@@ -531,9 +724,9 @@ export type TemperatureEntry =
     }
   | null;
 /**
- * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
+ * thermal-conductivity as a number in W/(m·K), or as text with a unit such as "0.036 W/(m·K)"; {text, assume} gives the unit of a bare number
  */
-export type SpecificEnthalpyEntry =
+export type ThermalConductivityEntry =
   | number
   | string
   | {
@@ -553,9 +746,63 @@ export type RatioEntry =
     }
   | null;
 /**
+ * heat-transfer-coefficient as a number in W/(m²·K), or as text with a unit such as "9 W/(m²·K)"; {text, assume} gives the unit of a bare number
+ */
+export type HeatTransferCoefficientEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * power in W
+ */
+export type Power = number & {readonly quantity?: "power"};
+/**
+ * specific-enthalpy in J/kg
+ */
+export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+/**
  * pressure-difference in Pa
  */
 export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
+/**
+ * velocity in m/s
+ */
+export type Velocity = number & {readonly quantity?: "velocity"};
+/**
+ * How the fluid flows.
+ */
+export type Regime = "laminar" | "transition" | "turbulent";
+/**
+ * dynamic-viscosity in Pa·s
+ */
+export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
+/**
+ * mass-flow in kg/s
+ */
+export type MassFlow = number & {readonly quantity?: "mass-flow"};
+/**
+ * area in m²
+ */
+export type Area = number & {readonly quantity?: "area"};
+/**
+ * stress in Pa
+ */
+export type Stress = number & {readonly quantity?: "stress"};
+/**
+ * power as a number in W, or as text with a unit such as "7.1 kW"; {text, assume} gives the unit of a bare number
+ */
+export type PowerEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
 /**
  * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
  */
@@ -568,21 +815,17 @@ export type GaugePressureEntry =
     }
   | null;
 /**
- * mass-flow in kg/s
+ * one of the words, or an empty text for none
  */
-export type MassFlow = number & {readonly quantity?: "mass-flow"};
+export type HigherUnitEntry = ("indoor" | "outdoor") | "" | null;
 /**
- * How the fluid flows.
+ * a whole number
  */
-export type Regime = "laminar" | "transition" | "turbulent";
+export type CountEntry = number | string | null;
 /**
- * velocity in m/s
+ * one of the words, or an empty text for none
  */
-export type Velocity = number & {readonly quantity?: "velocity"};
-/**
- * volume-flow in m³/s
- */
-export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
+export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
 /**
  * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
  */
@@ -595,13 +838,9 @@ export type DensityEntry =
     }
   | null;
 /**
- * a whole number
+ * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
  */
-export type CountEntry = number | string | null;
-/**
- * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
- */
-export type MassFlowEntry =
+export type SpecificEnthalpyEntry =
   | number
   | string
   | {
@@ -610,9 +849,13 @@ export type MassFlowEntry =
     }
   | null;
 /**
- * velocity as a number in m/s, or as text with a unit such as "6 m/s"; {text, assume} gives the unit of a bare number
+ * volume-flow in m³/s
  */
-export type VelocityEntry =
+export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
+/**
+ * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
+ */
+export type MassFlowEntry =
   | number
   | string
   | {
@@ -643,6 +886,231 @@ export type VolumeFlowEntry =
     }
   | null;
 /**
+ * Something to change, the rest staying as it is.
+ */
+export type LineChange = "cores-out" | "larger-hose" | "shorter-hose" | "second-hose" | "larger-pump";
+/**
+ * time in s
+ */
+export type Time = number & {readonly quantity?: "time"};
+/**
+ * A part of what lies between the system and the vacuum.
+ */
+export type LinePart = "pump" | "hose" | "valve-core";
+/**
+ * What limits the figures of a pump-down.
+ */
+export type PumpDownNotice =
+  | "no-hose-entered"
+  | "hose-short-for-its-bore"
+  | "core-resistance-assumed"
+  | "target-below-ultimate"
+  | "water-stays"
+  | "vapour-taken-as-air"
+  | "water-left-at-break"
+  | "laminar-flow-assumed"
+  | "tight-system-assumed";
+/**
+ * What the vapour stands over.
+ */
+export type Surface = "ice" | "liquid";
+/**
+ * Whether water freezes under the pump. Ice forms below 611.657 Pa, 4588 micron.
+ */
+export type IceRisk = "no-ice" | "ice-possible" | "ice-forms";
+/**
+ * one of the words, or an empty text for none
+ */
+export type ValveCoreEntry = ("in" | "out") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MoistureEntry = ("dry" | "damp") | "" | null;
+/**
+ * How a charge stands to the caps.
+ */
+export type ChargeStanding = "no-room-limit" | "room-limited" | "above-cap";
+/**
+ * What must be known beside the figures.
+ */
+export type RoomNotice =
+  | "local-code-decides"
+  | "flammability-limit-entered"
+  | "concentration-limit-entered"
+  | "above-concentration-limit"
+  | "measures-needed"
+  | "above-every-cap";
+/**
+ * What limits the charge in a room.
+ */
+export type Governor = "by-room-formula" | "by-small-charge" | "by-cap" | "by-concentration";
+/**
+ * Which rule a limit follows.
+ */
+export type RoomRule = "room-formula" | "concentration-limit";
+/**
+ * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
+ */
+export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
+/**
+ * How an indoor unit is mounted.
+ */
+export type Mounting = "floor" | "window" | "wall" | "ceiling";
+/**
+ * area as a number in m², or as text with a unit such as "21 m²"; {text, assume} gives the unit of a bare number
+ */
+export type AreaEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MountingEntry = ("floor" | "window" | "wall" | "ceiling") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RoomRuleEntry = ("room-formula" | "concentration-limit") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type SafetyClassEntry = ("A1" | "A2L" | "A3" | "B2L") | "" | null;
+/**
+ * Where a figure surely stands to its band.
+ */
+export type Deviation = "low" | "in-band" | "high";
+/**
+ * What a figure's error comes from.
+ */
+export type ErrorSource =
+  | "suction-gauge"
+  | "liquid-gauge"
+  | "suction-thermometer"
+  | "liquid-thermometer"
+  | "air-thermometers"
+  | "hygrometer"
+  | "airflow-measurement"
+  | "refrigerant-data";
+/**
+ * Why a figure has no verdict.
+ */
+export type WhyOpen =
+  | "needs-readings"
+  | "needs-plate"
+  | "needs-target"
+  | "needs-device"
+  | "needs-wet-bulb-and-outdoor"
+  | "target-too-low"
+  | "outdoor-too-cold"
+  | "outside-rule"
+  | "not-settled";
+/**
+ * Why a band is the target.
+ */
+export type TargetBasis = "plate" | "valve-range" | "orifice-rule" | "common-practice";
+/**
+ * What the system does.
+ */
+export type RunningMode = "cooling" | "heating";
+/**
+ * What has to be known about the figures besides their verdicts.
+ */
+export type RunningNotice =
+  | "liquid-in-suction"
+  | "vapour-in-liquid"
+  | "subcooling-from-discharge"
+  | "settling-not-entered"
+  | "outdoor-not-entered"
+  | "outdoor-too-cold"
+  | "air-the-other-way"
+  | "causes-in-cooling-only";
+/**
+ * What is known of the airflow over the indoor coil.
+ */
+export type IndoorAirflow = "airflow-ruled-out" | "airflow-not-ruled-out" | "airflow-too-little";
+/**
+ * A usual cause of what is out of band.
+ */
+export type UsualCause =
+  | "low-indoor-airflow"
+  | "undercharge"
+  | "overcharge"
+  | "outdoor-coil"
+  | "non-condensables"
+  | "metering-restriction"
+  | "liquid-line-restriction"
+  | "metering-overfeed"
+  | "weak-compressor";
+/**
+ * What to look at next. Only [`NextCheck::FindLeakThenWeighIn`] leads to adding refrigerant.
+ */
+export type NextCheck =
+  | "check-indoor-airflow"
+  | "rule-out-airflow"
+  | "find-leak-then-weigh-in"
+  | "compare-charge"
+  | "check-outdoor-coil"
+  | "check-standing-pressure"
+  | "check-metering-device"
+  | "check-liquid-line"
+  | "check-bulb-and-orifice"
+  | "check-compressor";
+/**
+ * The figures that deviations are looked for in, in the order of the table of signs.
+ */
+export type RunningFigure =
+  "superheat" | "subcooling" | "evaporating-difference" | "condensing-difference" | "temperature-split";
+export type YesOrNoEntry = boolean | null;
+/**
+ * a band of temperature-difference: text such as "34-42 K", "38 ± 4 K" or "38 K"; {low, high}; or a number in K
+ */
+export type TemperatureDifferenceBandEntry =
+  | number
+  | string
+  | {
+      high: number | string;
+      low: number | string;
+    }
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * pressure-difference as a number in Pa, or as text with a unit such as "0.6 psi"; {text, assume} gives the unit of a bare number
+ */
+export type PressureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MeteringDeviceEntry = ("thermostatic-valve" | "electronic-valve" | "fixed-orifice") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RunningModeEntry = ("cooling" | "heating") | "" | null;
+/**
+ * time as a number in s, or as text with a unit such as "30 min"; {text, assume} gives the unit of a bare number
+ */
+export type TimeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * A pure substance in a refrigerant.
  */
 export type Substance =
@@ -652,58 +1120,13 @@ export type Substance =
  */
 export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
 /**
- * Safety class: A lower, B higher toxicity; 1 no flame propagation, 2L slowly burning, 3 highly flammable.
- */
-export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
-/**
- * temperature-difference in K
- */
-export type TemperatureDifference = number & {readonly quantity?: "temperature-difference"};
-/**
  * specific-heat-capacity in J/(kg·K)
  */
 export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-capacity"};
 /**
- * dynamic-viscosity in Pa·s
- */
-export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
-/**
- * A refrigerant, by its designation in ASHRAE Standard 34 and ISO 817.
- */
-export type Refrigerant =
-  | "R-22"
-  | "R-32"
-  | "R-134a"
-  | "R-290"
-  | "R-404A"
-  | "R-407C"
-  | "R-410A"
-  | "R-448A"
-  | "R-449A"
-  | "R-452B"
-  | "R-454B"
-  | "R-507A"
-  | "R-513A"
-  | "R-600a"
-  | "R-717"
-  | "R-744"
-  | "R-1234yf"
-  | "R-1234ze(E)";
-/**
  * Where viscosities come from.
  */
 export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
-/**
- * temperature-difference as a number in K, or as text with a unit such as "5 K"; {text, assume} gives the unit of a bare number
- */
-export type TemperatureDifferenceEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
 /**
  * torque in N·m
  */
@@ -751,41 +1174,48 @@ export type TorqueBandEntry =
     }
   | null;
 /**
- * area in m²
- */
-export type Area = number & {readonly quantity?: "area"};
-/**
- * mass in kg
- */
-export type Mass = number & {readonly quantity?: "mass"};
-/**
- * mass-per-length in kg/m
- */
-export type MassPerLength = number & {readonly quantity?: "mass-per-length"};
-/**
- * stress in Pa
- */
-export type Stress = number & {readonly quantity?: "stress"};
-/**
  * A series of tube sizes.
  */
 export type TubeSeries = "astm-b280" | "en-12735-1";
 /**
- * volume in m³
+ * The laws that are fitted.
  */
-export type Volume = number & {readonly quantity?: "volume"};
+export type Shape = "linear-rise" | "plateau" | "plateau-and-linear-rise";
+/**
+ * pressure-rate in Pa/s
+ */
+export type PressureRate = number & {readonly quantity?: "pressure-rate"};
+/**
+ * leak-rate in Pa·m³/s
+ */
+export type LeakRate = number & {readonly quantity?: "leak-rate"};
+/**
+ * Whose rule holds.
+ */
+export type PassRule = "ufgs-15182" | "real-decreto-552-2019" | "plate";
+/**
+ * Why there is no verdict.
+ */
+export type HoldReason =
+  | "too-few-readings"
+  | "causes-alike"
+  | "fits-no-law"
+  | "readings-fall"
+  | "level-too-high"
+  | "slow-rise"
+  | "gauge-shows-nothing";
+/**
+ * What the hold says of the system.
+ */
+export type HoldVerdict = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
 /**
  * one of the words, or an empty text for none
  */
-export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
+export type PassRuleEntry = ("ufgs-15182" | "real-decreto-552-2019" | "plate") | "" | null;
 /**
  * State of a vapour.
  */
 export type VapourState = "saturated" | "superheated";
-/**
- * What the vapour stands over.
- */
-export type Surface = "ice" | "liquid";
 /**
  * What kind of thing a source is.
  */
@@ -800,6 +1230,10 @@ export type Standing = "read" | "second-hand" | "from-memory" | "derived" | "no-
  */
 export interface Catalogue {
   calculations: {
+    charge: {
+      answer: ChargeAnswer;
+      input: ChargeInput;
+    };
     convert: {
       answer: ConvertAnswer;
       input: ConvertInput;
@@ -807,6 +1241,14 @@ export interface Catalogue {
     flare: {
       answer: FlareAnswer;
       input: FlareInput;
+    };
+    insulation: {
+      answer: InsulationAnswer;
+      input: InsulationInput;
+    };
+    "line-set": {
+      answer: LineSetAnswer;
+      input: LineSetInput;
     };
     "moist-air": {
       answer: MoistAirAnswer;
@@ -820,6 +1262,18 @@ export interface Catalogue {
       answer: PipeFrictionAnswer;
       input: PipeFrictionInput;
     };
+    "pump-down": {
+      answer: PumpDownAnswer;
+      input: PumpDownInput;
+    };
+    "room-limit": {
+      answer: RoomLimitAnswer;
+      input: RoomLimitInput;
+    };
+    running: {
+      answer: RunningAnswer;
+      input: RunningInput;
+    };
     saturation: {
       answer: SaturationAnswer;
       input: SaturationInput;
@@ -832,6 +1286,10 @@ export interface Catalogue {
       answer: TubeAnswer;
       input: TubeInput;
     };
+    "vacuum-hold": {
+      answer: VacuumHoldAnswer;
+      input: VacuumHoldInput;
+    };
     vapour: {
       answer: VapourAnswer;
       input: VapourInput;
@@ -843,6 +1301,363 @@ export interface Catalogue {
   };
   problem: Problem;
   source: Source;
+}
+/**
+ * What [`charge`] finds. Each part is there when its own fields are.
+ */
+export interface ChargeAnswer {
+  /**
+   * What each accessory takes.
+   */
+  accessories: AccessoryCharge[];
+  /**
+   * What can hurt.
+   */
+  cautions: ChargeCaution[];
+  /**
+   * The whole charge and what is still to go in.
+   */
+  charge?: ChargeTotal | null;
+  /**
+   * Whether the refrigerant must leave its cylinder as liquid, or its composition shifts.
+   */
+  chargedAsLiquid?: Sourcedboolean | null;
+  /**
+   * What a hose lets into the air when it is taken off.
+   */
+  hose?: Contents | null;
+  /**
+   * The line's part, by the plate and from physics.
+   */
+  line?: LineCharge | null;
+  /**
+   * What the figures rest on and what stands out.
+   */
+  notices: ChargeNotice[];
+  /**
+   * How much the recovery cylinder may hold.
+   */
+  recovery?: RecoveryFill | null;
+  /**
+   * The refrigerant, if it is entered.
+   */
+  refrigerant?: Refrigerant | null;
+  /**
+   * Where the scale must stop and how far it is.
+   */
+  scale?: ScaleAnswer | null;
+  /**
+   * The charge as carbon dioxide.
+   */
+  warming?: Warming | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What an accessory takes.
+ */
+export interface AccessoryCharge {
+  mass: Mass;
+  /**
+   * What it was called.
+   */
+  name?: string | null;
+}
+/**
+ * The whole charge and what of it is still to go in.
+ */
+export interface ChargeTotal {
+  accessories: Mass;
+  arrives: Arrival;
+  basis: LineBasis;
+  /**
+   * Factory charge, if it is entered.
+   */
+  factory?: Mass | null;
+  line: Mass;
+  reduction: Mass;
+  toAdd: Mass;
+  toTakeOut: Mass;
+  /**
+   * All of the charge in the end, if the factory charge is known.
+   */
+  total?: Mass | null;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface Sourcedboolean {
+  /**
+   * The figure.
+   */
+  figure: boolean;
+  source: SourceId;
+}
+/**
+ * What a line or a hose holds.
+ */
+export interface Contents {
+  bore: Length;
+  density: Density;
+  /**
+   * Mass in the whole length, if that is entered.
+   */
+  mass?: Mass | null;
+  massPerLength: MassPerLength;
+  phase: Phase;
+  temperature: Temperature;
+}
+/**
+ * The line's part of the charge: the plate's figures, what physics says, and how they differ.
+ */
+export interface LineCharge {
+  /**
+   * The plate's adder less that of physics; negative if the plate's is smaller.
+   */
+  adderDifference?: MassPerLength | null;
+  /**
+   * What both lines hold over their whole length, by physics.
+   */
+  contents?: Mass | null;
+  /**
+   * The plate's less that of physics; negative if the plate's is smaller.
+   */
+  extraDifference?: Mass | null;
+  /**
+   * Length beyond what the factory charge serves; 0 if the line is shorter.
+   */
+  extraLength?: Length | null;
+  /**
+   * What the liquid line holds, full of liquid.
+   */
+  liquid?: Contents | null;
+  /**
+   * The adder from physics: liquid line, and vapour line if it is entered.
+   */
+  physicsAdder?: MassPerLength | null;
+  /**
+   * What the extra length takes by physics.
+   */
+  physicsExtra?: Mass | null;
+  /**
+   * The plate's adder.
+   */
+  plateAdder?: MassPerLength | null;
+  /**
+   * What the extra length takes by the plate.
+   */
+  plateExtra?: Mass | null;
+  /**
+   * Length short of what the factory charge serves; 0 if the line is longer.
+   */
+  shortBy?: Length | null;
+  /**
+   * What the vapour line holds.
+   */
+  vapour?: Contents | null;
+}
+/**
+ * How much a recovery cylinder may hold.
+ */
+export interface RecoveryFill {
+  /**
+   * What is in it now, if it was weighed.
+   */
+  contents?: Mass | null;
+  largestContents: Mass;
+  largestGross: Mass;
+  limitedBy: FillRule;
+  liquidDensity: Density;
+  /**
+   * Part of the volume that this takes as liquid at `temperature`.
+   */
+  partFull?: Ratio | null;
+  partFullWhenHot: Ratio;
+  /**
+   * What each reading of the rule allows.
+   */
+  readings: FillReading[];
+  /**
+   * Room that is left; in band if it is room for sure, out of band if the cylinder is overfilled.
+   */
+  room?: Judgement7 | null;
+  temperature: Temperature;
+  volume: Volume;
+}
+/**
+ * What one reading of the rule allows.
+ */
+export interface FillReading {
+  /**
+   * Whether it allows more than the largest fill here: then it does not hold.
+   */
+  beyondLimit: boolean;
+  contents: Mass;
+  gross: Mass;
+  rule: FillRule;
+  source: SourceId;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement7 {
+  figure: Mass;
+  limit: Mass;
+  margin: Mass;
+  uncertainty: Mass;
+  verdict: Verdict;
+}
+/**
+ * The scale's part of the answer.
+ */
+export interface ScaleAnswer {
+  /**
+   * What has moved so far.
+   */
+  chargedSoFar?: Mass | null;
+  direction: ScaleDirection;
+  /**
+   * Refrigerant in the cylinder at the start, if its tare is known.
+   */
+  inCylinder?: Mass | null;
+  lacking: Mass;
+  /**
+   * The target less that; negative if `state` is `scale-too-much`.
+   */
+  remaining?: Mass | null;
+  /**
+   * How far charging is.
+   */
+  state?: ChargingState | null;
+  /**
+   * The reading at which to close the valve, rounded to the scale's step towards moving less;
+   * absent if the cylinder does not hold enough.
+   */
+  stopMark?: Mass | null;
+  /**
+   * What has to move in all.
+   */
+  target?: Mass | null;
+  uncertainty: Mass;
+}
+/**
+ * The mass of carbon dioxide that warms as much over 100 years, by three assessment reports of the IPCC.
+ */
+export interface Warming {
+  ar4: Mass;
+  ar5: Mass;
+  ar6: Mass;
+  charge: Mass;
+  potentials: WarmingPotentials;
+}
+/**
+ * Global warming potential in three assessment reports of the IPCC.
+ */
+export interface WarmingPotentials {
+  ar4: Sourceddouble;
+  ar5: Sourceddouble;
+  ar6: Sourceddouble;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface Sourceddouble {
+  /**
+   * The figure.
+   */
+  figure: number;
+  source: SourceId;
+}
+/**
+ * One step.
+ */
+export interface Step {
+  /**
+   * The figures put in.
+   */
+  figures: Figure[];
+  /**
+   * The formula; each symbol that stands for a figure is in braces: `{A} = π/4·{d}²`.
+   */
+  formula: string;
+  result: Figure;
+  /**
+   * Where the formula and its constants come from.
+   */
+  sources: SourceId[];
+  /**
+   * What the step finds: a message id.
+   */
+  title: string;
+}
+/**
+ * A figure in a step.
+ */
+export interface Figure {
+  /**
+   * What it is: a message id.
+   */
+  meaning: string;
+  quantity: QuantityKind;
+  /**
+   * Its SI number.
+   */
+  si: number;
+  /**
+   * Its symbol in the formula.
+   */
+  symbol: string;
+}
+/**
+ * What [`charge`](super::charge) asks for. Each part of the answer appears when its own fields are there.
+ */
+export interface ChargeInput {
+  /**
+   * What accessories take beyond that: filters, receivers, branches.
+   *
+   * @maxItems 20000
+   */
+  accessories?: AccessoryInput[];
+  arrives?: ArrivalEntry;
+  chargeToAdd?: MassEntry;
+  cylinderNow?: MassEntry;
+  cylinderStart?: MassEntry;
+  cylinderTare?: MassEntry;
+  hoseBore?: LengthEntry;
+  hoseLength?: LengthEntry;
+  hosePhase?: PhaseEntry;
+  hoseTemperature?: TemperatureEntry;
+  length?: LengthEntry;
+  liquidBore?: LengthEntry;
+  liquidTemperature?: TemperatureEntry;
+  liquidTube?: LengthEntry;
+  plateAdder?: MassPerLengthEntry;
+  plateCharge?: MassEntry;
+  plateReduction?: MassPerLengthEntry;
+  prechargedLength?: LengthEntry;
+  recoveryGross?: MassEntry;
+  recoveryTare?: MassEntry;
+  recoveryTemperature?: TemperatureEntry;
+  recoveryVolume?: VolumeEntry;
+  recoveryWaterCapacity?: MassEntry;
+  refrigerant?: RefrigerantEntry;
+  scaleResolution?: MassEntry;
+  scaleUncertainty?: MassEntry;
+  superheat?: TemperatureDifferenceEntry;
+  vapourBore?: LengthEntry;
+  vapourDewTemperature?: TemperatureEntry;
+  vapourTube?: LengthEntry;
+}
+/**
+ * An accessory in the circuit that takes refrigerant of its own.
+ */
+export interface AccessoryInput {
+  mass?: MassEntry;
+  name?: TextEntry;
+  phase?: PhaseEntry;
+  volume?: VolumeEntry;
 }
 /**
  * What [`convert`] finds.
@@ -943,46 +1758,6 @@ export interface SaturationPoint {
   dewGaugePressure: GaugePressure;
   dewPressure: AbsolutePressure;
   dewTemperature: Temperature;
-}
-/**
- * One step.
- */
-export interface Step {
-  /**
-   * The figures put in.
-   */
-  figures: Figure[];
-  /**
-   * The formula; each symbol that stands for a figure is in braces: `{A} = π/4·{d}²`.
-   */
-  formula: string;
-  result: Figure;
-  /**
-   * Where the formula and its constants come from.
-   */
-  sources: SourceId[];
-  /**
-   * What the step finds: a message id.
-   */
-  title: string;
-}
-/**
- * A figure in a step.
- */
-export interface Figure {
-  /**
-   * What it is: a message id.
-   */
-  meaning: string;
-  quantity: QuantityKind;
-  /**
-   * Its SI number.
-   */
-  si: number;
-  /**
-   * Its symbol in the formula.
-   */
-  symbol: string;
 }
 /**
  * What [`convert`] asks for.
@@ -1094,6 +1869,422 @@ export interface FlareInput {
   refrigerant?: RefrigerantEntry;
   tool?: FlaringToolEntry;
   tube?: LengthEntry;
+}
+/**
+ * What [`insulation`] finds.
+ */
+export interface InsulationAnswer {
+  ambient: Ambient;
+  bare: Layer;
+  coefficientBasis: CoefficientBasis;
+  /**
+   * The line with each thickness that is commonly sold.
+   */
+  common: Layer[];
+  /**
+   * The next thickness that is commonly sold; absent if none is needed or none is so thick.
+   */
+  commonThickness?: Length | null;
+  conductivity: SourcedThermalConductivity;
+  dewPoint: Temperature;
+  /**
+   * The line with the thickness entered.
+   */
+  entered?: Layer | null;
+  /**
+   * Whether any insulation is needed against condensation.
+   */
+  isNeeded: boolean;
+  least: Layer;
+  leastSurfaceTemperature: Temperature;
+  /**
+   * Name of the tube's size; absent if it is in no table.
+   */
+  name?: string | null;
+  outsideDiameter: Length;
+  relativeHumidity: Ratio;
+  thickness: Length;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A line with insulation of one thickness.
+ */
+export interface Layer {
+  againstDewPoint: Judgement8;
+  heatGain: HeatFlowPerLength;
+  outsideDiameter: Length;
+  surfaceCoefficient: HeatTransferCoefficient;
+  surfaceTemperature: Temperature;
+  thickness: Length;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement8 {
+  figure: Temperature;
+  limit: Temperature;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedThermalConductivity {
+  figure: ThermalConductivity;
+  source: SourceId;
+}
+/**
+ * What [`insulation`] asks for.
+ */
+export interface InsulationInput {
+  airSpeed?: VelocityEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  conductivity?: ThermalConductivityEntry;
+  dewPoint?: TemperatureEntry;
+  dewPointMargin?: TemperatureDifferenceEntry;
+  dryBulb?: TemperatureEntry;
+  emissivity?: RatioEntry;
+  humidityUncertainty?: RatioEntry;
+  lineTemperature?: TemperatureEntry;
+  relativeHumidity?: RatioEntry;
+  surfaceCoefficient?: HeatTransferCoefficientEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+  thickness?: LengthEntry;
+  tube?: LengthEntry;
+  wetBulb?: TemperatureEntry;
+}
+/**
+ * What [`line_set`](super::line_set) finds.
+ */
+export interface LineSetAnswer {
+  /**
+   * What flows in cooling; absent if `cooling` was not entered.
+   */
+  cooling?: Duty | null;
+  /**
+   * What flows in heating; absent if `heating` was not entered.
+   */
+  heating?: Duty | null;
+  limits: PlateLimits;
+  /**
+   * The liquid line's tube; absent if it was not entered.
+   */
+  liquidLine?: RefrigerantLine | null;
+  refrigerant: Refrigerant;
+  /**
+   * Height of the outdoor unit above the indoor one, negative below it; absent without a lift and the
+   * higher unit.
+   */
+  rise?: Length | null;
+  /**
+   * Where the refrigerant's properties come from.
+   */
+  sources: SourceId[];
+  /**
+   * The gas line's tube; absent if it was not entered.
+   */
+  suctionLine?: RefrigerantLine | null;
+}
+/**
+ * What flows in one way of running, at full capacity.
+ */
+export interface Duty {
+  capacity: Power;
+  /**
+   * Capacity with the suction line's friction over that without, at constant displacement. Absent
+   * in heating, where the suction line stays inside the outdoor unit.
+   */
+  capacityRatio?: Ratio | null;
+  /**
+   * Superheat taken for the discharge gas, and whether it was entered; absent in cooling.
+   */
+  dischargeSuperheat?: SourcedTemperatureDifference | null;
+  effect: SpecificEnthalpy;
+  /**
+   * Subcooling left at the expansion device, at the end of the liquid line: at least 0 is in band.
+   * Absent where the static head or the line's friction is not known, or the data do not reach.
+   */
+  flashMargin?: Judgement6 | null;
+  gas: Vapour;
+  /**
+   * Flow in the liquid line; absent without that line.
+   */
+  liquidLine?: LineFlow | null;
+  liquidTemperature: Temperature;
+  massFlow: MassFlow;
+  /**
+   * Whether oil climbs with the gas; absent where the gas line does not rise, or it is not known.
+   */
+  oilReturn?: OilReturn | null;
+  /**
+   * Pressure that the liquid loses by climbing, negative where it gains by falling; absent without a
+   * lift and the higher unit.
+   */
+  staticHead?: PressureDifference | null;
+  /**
+   * Flow in the gas line: suction gas in cooling, discharge gas in heating; absent without that line.
+   */
+  suctionLine?: LineFlow | null;
+  /**
+   * The working, besides that of each line.
+   */
+  working: Step[];
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedTemperatureDifference {
+  figure: TemperatureDifference;
+  source: SourceId;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement6 {
+  figure: TemperatureDifference;
+  limit: TemperatureDifference;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * A state of superheated vapour.
+ */
+export interface Vapour {
+  density: Density;
+  dewTemperature: Temperature;
+  enthalpy: SpecificEnthalpy;
+  pressure: AbsolutePressure;
+  superheat: TemperatureDifference;
+  temperature: Temperature;
+}
+/**
+ * Flow in a line.
+ */
+export interface LineFlow {
+  density: Density;
+  /**
+   * Fall of pressure by friction; absent without a length.
+   */
+  frictionDrop?: PressureDifference | null;
+  /**
+   * How the velocity stands to what is recommended for suction gas, 4.5 to 20 m/s; absent for liquid and
+   * in heating.
+   */
+  recommendedVelocity?: Judgement5 | null;
+  regime: Regime;
+  /**
+   * Reynolds number.
+   */
+  reynolds: number;
+  /**
+   * The same as kelvins of saturation temperature; absent without a length, or where the data do not reach.
+   */
+  saturationDrop?: TemperatureDifference | null;
+  velocity: Velocity;
+  viscosity: DynamicViscosity;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement5 {
+  figure: Velocity;
+  limit: Velocity;
+  margin: Velocity;
+  uncertainty: Velocity;
+  verdict: Verdict;
+}
+/**
+ * Oil in a riser of the gas line.
+ */
+export interface OilReturn {
+  atFullCapacity: Judgement5;
+  /**
+   * Velocity at the least capacity; absent if none was entered.
+   */
+  atLeastCapacity?: Judgement5 | null;
+  leastCapacity: Power;
+  leastMassFlow: MassFlow;
+  leastVelocity: Velocity;
+  oilDensity: SourcedDensity;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedDensity {
+  figure: Density;
+  source: SourceId;
+}
+/**
+ * How the lines stand to the plate's limits: below the limit is in band. Each is absent unless both the
+ * figure and the limit were entered. What was measured is taken as exact.
+ */
+export interface PlateLimits {
+  /**
+   * Length of the longer line, without fittings.
+   */
+  length?: Judgement2 | null;
+  /**
+   * Lift.
+   */
+  lift?: Judgement2 | null;
+  /**
+   * Length of the longer line against what the factory charge is enough for; beyond it, refrigerant is added.
+   */
+  prechargedLength?: Judgement2 | null;
+}
+/**
+ * The tube of a line.
+ */
+export interface RefrigerantLine {
+  bore: Length;
+  /**
+   * Straight tube and fittings together; absent without a length.
+   */
+  equivalentLength?: Length | null;
+  fittingsLength: Length;
+  /**
+   * Its length without fittings, as entered.
+   */
+  length?: Length | null;
+  /**
+   * Name of the size; absent if it is in no table or a bore was entered.
+   */
+  name?: string | null;
+  /**
+   * Outside diameter; absent if a bore was entered.
+   */
+  outsideDiameter?: Length | null;
+  /**
+   * The ports joined into it; absent if there are none.
+   */
+  ports?: JoinedPorts | null;
+  /**
+   * What the tube bears, against the design pressure if one was entered; absent if a bore was entered.
+   */
+  rating?: Rating | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * Smaller tubes joined into one line.
+ */
+export interface JoinedPorts {
+  area: Area;
+  lineArea: Area;
+  ratio: Judgement4;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement4 {
+  figure: Ratio;
+  limit: Ratio;
+  margin: Ratio;
+  uncertainty: Ratio;
+  verdict: Verdict;
+}
+/**
+ * What a tube bears at a temperature.
+ */
+export interface Rating {
+  /**
+   * How it stands to the design pressure: at least as high is in band. Its uncertainty is 0,
+   * since the rating already takes the least wall and the largest diameter.
+   */
+  againstDesignPressure?: Judgement | null;
+  allowableStress: Stress;
+  ratedPressure: GaugePressure;
+  tableTemperature: Temperature;
+  temperature: Temperature;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement {
+  figure: GaugePressure;
+  limit: GaugePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * What [`line_set`](super::line_set) asks for. At least one of `cooling` and `heating` is required.
+ */
+export interface LineSetInput {
+  cooling?: CoolingDutyInput;
+  designPressure?: GaugePressureEntry;
+  heating?: HeatingDutyInput;
+  higherUnit?: HigherUnitEntry;
+  leastCapacity?: RatioEntry;
+  lift?: LengthEntry;
+  liquidLine?: RefrigerantLineInput;
+  longestLength?: LengthEntry;
+  longestLift?: LengthEntry;
+  oilDensity?: DensityEntry;
+  prechargedLength?: LengthEntry;
+  refrigerant?: RefrigerantEntry;
+  suctionLine?: RefrigerantLineInput;
+  tubeTemperature?: TemperatureEntry;
+}
+/**
+ * The unit cooling.
+ */
+export interface CoolingDutyInput {
+  capacity?: PowerEntry;
+  condensingTemperature?: TemperatureEntry;
+  evaporatingTemperature?: TemperatureEntry;
+  subcooling?: TemperatureDifferenceEntry;
+  superheat?: TemperatureDifferenceEntry;
+}
+/**
+ * The unit heating.
+ */
+export interface HeatingDutyInput {
+  capacity?: PowerEntry;
+  condensingTemperature?: TemperatureEntry;
+  dischargeSuperheat?: TemperatureDifferenceEntry;
+  subcooling?: TemperatureDifferenceEntry;
+}
+/**
+ * One of the two lines. Exactly one of `tube` and `bore` is required.
+ */
+export interface RefrigerantLineInput {
+  bore?: LengthEntry;
+  elbows45?: CountEntry;
+  elbows90?: CountEntry;
+  length?: LengthEntry;
+  /**
+   * The tubes of a unit's smaller ports that are joined into this line, one entry a port.
+   *
+   * @maxItems 20000
+   */
+  ports?: PortTubeInput[];
+  teeBranches?: CountEntry;
+  teeRuns?: CountEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  wall?: LengthEntry;
+}
+/**
+ * The tube of a port. Exactly one of `tube` and `bore` is required.
+ */
+export interface PortTubeInput {
+  bore?: LengthEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  wall?: LengthEntry;
 }
 /**
  * What [`moist_air`] finds.
@@ -1220,6 +2411,618 @@ export interface PipeFrictionInput {
   volumeFlow?: VolumeFlowEntry;
 }
 /**
+ * What [`pump_down`](super::pump_down) finds.
+ */
+export interface PumpDownAnswer {
+  ambient: Ambient;
+  /**
+   * The change that saves most; absent if none saves anything.
+   */
+  bestChange?: LineChange | null;
+  /**
+   * What a change would save on the way to the goal, the best first.
+   */
+  changes: Change[];
+  /**
+   * The course of the pressure from the start to the goal, for a drawing; empty without a goal.
+   */
+  curve: CurvePoint[];
+  /**
+   * About how much longer each of these takes because gas near the pressure of the air does not flow
+   * smoothly but turbulent, or choked in a narrow core: a rough estimate, not in the times. Absent without hoses.
+   */
+  earlyTurbulence?: Time | null;
+  /**
+   * Several evacuations with nitrogen between them.
+   */
+  evacuations: PlannedEvacuation[];
+  /**
+   * Pumping time of all of them; absent if one never gets there.
+   */
+  evacuationsTime?: Time | null;
+  /**
+   * The pressure for which the changes are reckoned: the lowest target that is reached.
+   */
+  goal?: AbsolutePressure | null;
+  heldBack: HeldBack;
+  limitPressure: AbsolutePressure;
+  /**
+   * Time to each target, in the order of the targets.
+   */
+  milestones: Milestone[];
+  /**
+   * What limits these figures.
+   */
+  notices: PumpDownNotice[];
+  startingPressure: AbsolutePressure;
+  volume: Volume;
+  /**
+   * The water; absent if the system is dry.
+   */
+  water?: WaterRemoval | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * What a change would save.
+ */
+export interface Change {
+  /**
+   * Bore of the larger hose.
+   */
+  bore?: Length | null;
+  change: LineChange;
+  /**
+   * Speed of the larger pump.
+   */
+  pumpSpeed?: VolumeFlow | null;
+  saved: Time;
+  time: Time;
+}
+/**
+ * A point of the pressure's course.
+ */
+export interface CurvePoint {
+  pressure: AbsolutePressure;
+  time: Time;
+}
+/**
+ * One evacuation of several.
+ */
+export interface PlannedEvacuation {
+  breakPressure: AbsolutePressure;
+  lowPressure: AbsolutePressure;
+  residual: Ratio;
+  residualPressure: AbsolutePressure;
+  /**
+   * Pumping time of this evacuation; absent if it never gets there.
+   */
+  time?: Time | null;
+}
+/**
+ * What holds the pump back at a pressure in the system.
+ */
+export interface HeldBack {
+  effectiveSpeed: VolumeFlow;
+  inletPressure: AbsolutePressure;
+  /**
+   * Shares of the resistance, which add up to 1: the pump first, then each hose with its core.
+   */
+  parts: PartShare[];
+  pressure: AbsolutePressure;
+  speedPart: Ratio;
+}
+/**
+ * One part's share of the resistance.
+ */
+export interface PartShare {
+  /**
+   * Place of the hose in the list, from 1; absent for the pump.
+   */
+  hose?: number | null;
+  part: LinePart;
+  share: Ratio;
+}
+/**
+ * Time to a pressure.
+ */
+export interface Milestone {
+  pressure: AbsolutePressure;
+  /**
+   * Time from the start, 0 if it is no lower than the start; absent if it is never reached.
+   */
+  time?: Time | null;
+}
+/**
+ * How the water goes.
+ */
+export interface WaterRemoval {
+  boiling: Boiling;
+  ice: IceRisk;
+  /**
+   * The same if it stands in drops 3 mm deep, which get cold; absent if its depth was entered.
+   */
+  inDrops?: Boiling | null;
+  mass: Mass;
+}
+/**
+ * Water boiling away under a pump.
+ */
+export interface Boiling {
+  /**
+   * How deep it stands; absent for a film that keeps the ambient temperature.
+   */
+  depth?: Length | null;
+  /**
+   * Time from the start until it is gone; absent if the pump does not get it out.
+   */
+  dryAfter?: Time | null;
+  heat: Power;
+  pressure: AbsolutePressure;
+  surface: Surface;
+  temperature: Temperature;
+}
+/**
+ * What [`pump_down`](super::pump_down) asks for.
+ */
+export interface PumpDownInput {
+  altitude?: AltitudeEntry;
+  ambientTemperature?: TemperatureEntry;
+  barometer?: AbsolutePressureEntry;
+  coilVolume?: VolumeEntry;
+  coreBore?: LengthEntry;
+  coreLength?: LengthEntry;
+  /**
+   * Evacuations one after the other, each but the last broken with dry nitrogen. If nothing is
+   * entered: to 1500, 1500 and 500 micron, broken to the pressure of the air.
+   *
+   * @maxItems 20000
+   */
+  evacuations?: NitrogenBreakInput[];
+  /**
+   * The hoses, side by side, each from the system to the pump; none: the pump stands right at the system.
+   *
+   * @maxItems 20000
+   */
+  hoses?: VacuumHoseInput[];
+  moisture?: MoistureEntry;
+  pumpSpeed?: VolumeFlowEntry;
+  sharePressure?: AbsolutePressureEntry;
+  startingPressure?: AbsolutePressureEntry;
+  /**
+   * Pressures whose times are wanted; 5000, 1000, 500 and 300 micron if nothing is entered.
+   *
+   * @maxItems 20000
+   */
+  targets?: VacuumTargetInput[];
+  /**
+   * The tubes to empty, whose volumes are added up.
+   *
+   * @maxItems 20000
+   */
+  tubes?: EvacuatedTubeInput[];
+  ultimatePressure?: AbsolutePressureEntry;
+  volume?: VolumeEntry;
+  water?: MassEntry;
+  waterDepth?: LengthEntry;
+}
+/**
+ * One evacuation of several, and the nitrogen that follows it.
+ */
+export interface NitrogenBreakInput {
+  breakPressure?: GaugePressureEntry;
+  lowPressure?: AbsolutePressureEntry;
+}
+/**
+ * A hose, or several alike, from the system to the pump.
+ */
+export interface VacuumHoseInput {
+  bore?: LengthEntry;
+  core?: ValveCoreEntry;
+  count?: CountEntry;
+  length?: LengthEntry;
+}
+/**
+ * A pressure to reach.
+ */
+export interface VacuumTargetInput {
+  pressure?: AbsolutePressureEntry;
+}
+/**
+ * A length of tube that is emptied.
+ */
+export interface EvacuatedTubeInput {
+  length?: LengthEntry;
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+}
+/**
+ * What [`room_limit`] finds.
+ */
+export interface RoomLimitAnswer {
+  /**
+   * Caps by the class; absent where a concentration governs.
+   */
+  caps?: ChargeCaps | null;
+  /**
+   * How the charge stands to that; no more is in band.
+   */
+  charge?: Judgement7 | null;
+  /**
+   * How the charge stands to the caps.
+   */
+  chargeStanding?: ChargeStanding | null;
+  /**
+   * Concentration limit taken; absent if neither the table nor the input has one and the rule needs none.
+   */
+  concentrationLimit?: SourcedDensity | null;
+  /**
+   * Place in `rooms`, counted from 0, of the one that allows least.
+   */
+  governingRoom?: number | null;
+  /**
+   * What that room allows.
+   */
+  largestCharge?: Mass | null;
+  /**
+   * Lower flammability limit taken; absent if it does not burn.
+   */
+  lowerFlammabilityLimit?: SourcedDensity | null;
+  /**
+   * What must be known beside the figures.
+   */
+  notices: RoomNotice[];
+  /**
+   * The rooms in the order in which they were entered.
+   */
+  rooms: RoomAllowance[];
+  rule: RoomRule;
+  safetyClass: SourcedSafetyClass;
+  /**
+   * Smallest room for the charge at each usual mounting; empty where the charge needs no room or may be in none.
+   */
+  smallestRooms: SmallestRoom[];
+  /**
+   * Smallest volume of a room for the charge, where a concentration governs.
+   */
+  smallestVolume?: Volume | null;
+  /**
+   * The edition it is taken from.
+   */
+  sources: SourceId[];
+  /**
+   * The working, that of the room that allows least.
+   */
+  working: Step[];
+}
+/**
+ * Charges at which the rule for a flammable refrigerant changes, the factor of its class included.
+ */
+export interface ChargeCaps {
+  cap: Mass;
+  noRoomLimit: Mass;
+  withMeasures: Mass;
+}
+/**
+ * What a room allows.
+ */
+export interface RoomAllowance {
+  area: Area;
+  /**
+   * How the charge stands to what the room allows; no more is in band.
+   */
+  charge?: Judgement7 | null;
+  /**
+   * Concentration limit times volume; absent without a height or a limit. It governs only where `governor` says so.
+   */
+  concentrationCharge?: Mass | null;
+  /**
+   * Charge by the formula for flammable refrigerants, before the caps; absent where a concentration governs.
+   */
+  formulaCharge?: Mass | null;
+  governor: Governor;
+  largestCharge: Mass;
+  /**
+   * What it is called.
+   */
+  name?: string | null;
+  /**
+   * From the floor to where refrigerant would come out.
+   */
+  releaseHeight?: Length | null;
+  /**
+   * Smallest floor area for the charge, at this height of release or this height of room; absent where the charge needs no room
+   * or may be in none.
+   */
+  smallestArea?: Area | null;
+  /**
+   * Volume, if its height was entered.
+   */
+  volume?: Volume | null;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedSafetyClass {
+  figure: SafetyClass;
+  source: SourceId;
+}
+/**
+ * Smallest room at a mounting.
+ */
+export interface SmallestRoom {
+  area: Area;
+  mounting: Mounting;
+  releaseHeight: Length;
+}
+/**
+ * What [`room_limit`] asks for.
+ */
+export interface RoomLimitInput {
+  charge?: MassEntry;
+  chargeUncertainty?: MassEntry;
+  concentrationLimit?: DensityEntry;
+  lowerFlammabilityLimit?: DensityEntry;
+  refrigerant?: RefrigerantEntry;
+  /**
+   * Rooms that the circuit could leak into, each of which must bear the whole charge; at least one unless `charge` is entered.
+   *
+   * @maxItems 20000
+   */
+  rooms?: OccupiedRoomInput[];
+  rule?: RoomRuleEntry;
+  safetyClass?: SafetyClassEntry;
+}
+/**
+ * A room that people are in.
+ */
+export interface OccupiedRoomInput {
+  area?: AreaEntry;
+  height?: LengthEntry;
+  mounting?: MountingEntry;
+  name?: TextEntry;
+  releaseHeight?: LengthEntry;
+}
+/**
+ * What [`running`] finds. What was not measured is absent, or says why it is open.
+ */
+export interface RunningAnswer {
+  accuracy: Accuracy;
+  /**
+   * Airflow against the least at which a charge can be judged, 300 cfm for a ton of the plate's capacity; cooling only.
+   */
+  airflow?: Judgement9 | null;
+  ambient: Ambient;
+  /**
+   * What the indoor coil does to the air.
+   */
+  capacity?: Capacity | null;
+  /**
+   * Discharge pressure, or else liquid pressure, over suction pressure, both absolute.
+   */
+  compressionRatio?: Ratio | null;
+  /**
+   * Liquid side: pressure and condensing temperature (bubble).
+   */
+  condensing?: SideAnswer | null;
+  condensingDifference: Check;
+  /**
+   * Suction side: pressure and evaporating temperature (dew).
+   */
+  evaporating?: SideAnswer | null;
+  evaporatingDifference: Check;
+  /**
+   * Fields that would complete what was begun.
+   */
+  missing: Field[];
+  mode: RunningMode;
+  /**
+   * What else has to be known.
+   */
+  notices: RunningNotice[];
+  /**
+   * What the deviations usually mean; absent where that cannot be said.
+   */
+  pattern?: Pattern | null;
+  subcooling: Check;
+  superheat: Check;
+  temperatureSplit: Check;
+  /**
+   * Out of band if anything judged is; in band if superheat is, subcooling is (needless with a fixed orifice), and nothing else judged is not; absent if nothing was judged.
+   */
+  verdict?: Verdict | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * How far each instrument may be off: what was entered, or else what is taken.
+ */
+export interface Accuracy {
+  airflow: Ratio;
+  liquidGauge: PressureDifference;
+  relativeHumidity: Ratio;
+  suctionGauge: PressureDifference;
+  thermometer: TemperatureDifference;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement9 {
+  figure: VolumeFlow;
+  limit: VolumeFlow;
+  margin: VolumeFlow;
+  uncertainty: VolumeFlow;
+  verdict: Verdict;
+}
+/**
+ * What the indoor coil takes out of the air in cooling, or gives to it in heating.
+ */
+export interface Capacity {
+  dryAirFlow: MassFlow;
+  /**
+   * Heat that changes its moisture; absent in heating and where a humidity is missing.
+   */
+  latent?: UncertainPower | null;
+  /**
+   * Total over the plate's capacity. The plate's holds at the conditions of its rating, not at these.
+   */
+  ofPlate?: UncertainRatio | null;
+  sensible: UncertainPower;
+  /**
+   * Sensible over total heat; absent where the total may be nothing.
+   */
+  sensibleHeatRatio?: Ratio | null;
+  /**
+   * Whether a humidity was missing and the air was taken as dry for the sensible heat, which changes it by less than 1 %.
+   */
+  takenAsDry: boolean;
+  /**
+   * Both together; in heating the sensible heat.
+   */
+  total?: UncertainPower | null;
+}
+/**
+ * A figure and how far it may be off.
+ */
+export interface UncertainPower {
+  figure: Power;
+  uncertainty: Power;
+}
+/**
+ * A figure and how far it may be off.
+ */
+export interface UncertainRatio {
+  figure: Ratio;
+  uncertainty: Ratio;
+}
+/**
+ * Pressure of one side and where the refrigerant boils or condenses there.
+ */
+export interface SideAnswer {
+  pressure: AbsolutePressure;
+  temperature: Temperature;
+  uncertainty: TemperatureDifference;
+}
+/**
+ * A figure that was found, what it should be, and the verdict.
+ */
+export interface Check {
+  /**
+   * Where it surely stands; absent if that cannot be told.
+   */
+  deviation?: Deviation | null;
+  /**
+   * The figure, absent if a reading is missing.
+   */
+  figure?: TemperatureDifference | null;
+  /**
+   * How it stands to that; its uncertainty includes that of the target.
+   */
+  judgement?: Judgement6 | null;
+  /**
+   * What most of that comes from: a finer one of these would decide what cannot be told.
+   */
+  largestError?: ErrorSource | null;
+  /**
+   * Why there is no verdict.
+   */
+  open?: WhyOpen | null;
+  /**
+   * What it should be.
+   */
+  target?: Target | null;
+  /**
+   * How far it may be off, by instruments and refrigerant data.
+   */
+  uncertainty?: TemperatureDifference | null;
+}
+/**
+ * What a figure should be.
+ */
+export interface Target {
+  band: Band5;
+  basis: TargetBasis;
+  source: SourceId;
+  uncertainty: TemperatureDifference;
+}
+/**
+ * Two limits, both inside the band; the lower one is never above the upper one.
+ */
+export interface Band5 {
+  high: TemperatureDifference;
+  low: TemperatureDifference;
+}
+/**
+ * What the sure deviations usually mean.
+ */
+export interface Pattern {
+  airflow: IndoorAirflow;
+  /**
+   * Causes, the best fit first; none if nothing is surely out of band or nothing fits.
+   */
+  causes: RankedCause[];
+  /**
+   * How many figures, a measured airflow included, are out of band by more than they may be off.
+   */
+  deviations: number;
+  source: SourceId;
+  /**
+   * Figures not known yet that would tell the best fits apart.
+   */
+  wouldDecide: RunningFigure[];
+}
+/**
+ * A cause and how well it fits.
+ */
+export interface RankedCause {
+  cause: UsualCause;
+  /**
+   * How many of the sure deviations it explains.
+   */
+  explains: number;
+  nextCheck: NextCheck;
+}
+/**
+ * What [`running`] asks for: as much as was measured; each part of the answer needs its own few fields.
+ */
+export interface RunningInput {
+  airflow?: VolumeFlowEntry;
+  airflowChecked?: YesOrNoEntry;
+  airflowUncertainty?: RatioEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  condensingDifferenceBand?: TemperatureDifferenceBandEntry;
+  dischargeGaugePressure?: GaugePressureEntry;
+  evaporatingDifferenceBand?: TemperatureDifferenceBandEntry;
+  humidityUncertainty?: RatioEntry;
+  liquidGaugePressure?: GaugePressureEntry;
+  liquidGaugeUncertainty?: PressureDifferenceEntry;
+  liquidLineTemperature?: TemperatureEntry;
+  meteringDevice?: MeteringDeviceEntry;
+  mode?: RunningModeEntry;
+  outdoorDryBulb?: TemperatureEntry;
+  plateCapacity?: PowerEntry;
+  plateSubcooling?: TemperatureDifferenceBandEntry;
+  plateSuperheat?: TemperatureDifferenceBandEntry;
+  refrigerant?: RefrigerantEntry;
+  returnDryBulb?: TemperatureEntry;
+  returnRelativeHumidity?: RatioEntry;
+  returnWetBulb?: TemperatureEntry;
+  runningTime?: TimeEntry;
+  suctionGaugePressure?: GaugePressureEntry;
+  suctionGaugeUncertainty?: PressureDifferenceEntry;
+  suctionLineTemperature?: TemperatureEntry;
+  supplyDryBulb?: TemperatureEntry;
+  supplyRelativeHumidity?: RatioEntry;
+  supplyWetBulb?: TemperatureEntry;
+  targetSplit?: TemperatureDifferenceBandEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+}
+/**
  * What [`saturation`] finds.
  */
 export interface SaturationAnswer {
@@ -1297,16 +3100,6 @@ export interface RefrigerantFacts {
 /**
  * A figure and where it comes from.
  */
-export interface Sourcedboolean {
-  /**
-   * The figure.
-   */
-  figure: boolean;
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
 export interface SourcedArrayOf_Component {
   /**
    * The figure.
@@ -1324,33 +3117,8 @@ export interface Component {
 /**
  * A figure and where it comes from.
  */
-export interface SourcedDensity {
-  figure: Density;
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
 export interface SourcedFlareClass {
   figure: FlareClass;
-  source: SourceId;
-}
-/**
- * Global warming potential in three assessment reports of the IPCC.
- */
-export interface WarmingPotentials {
-  ar4: Sourceddouble;
-  ar5: Sourceddouble;
-  ar6: Sourceddouble;
-}
-/**
- * A figure and where it comes from.
- */
-export interface Sourceddouble {
-  /**
-   * The figure.
-   */
-  figure: number;
   source: SourceId;
 }
 /**
@@ -1361,13 +3129,6 @@ export interface SourcedArrayOf_OilFamily {
    * The figure.
    */
   figure: OilFamily[];
-  source: SourceId;
-}
-/**
- * A figure and where it comes from.
- */
-export interface SourcedSafetyClass {
-  figure: SafetyClass;
   source: SourceId;
 }
 /**
@@ -1533,30 +3294,6 @@ export interface TubeAnswer {
   working: Step[];
 }
 /**
- * What a tube bears at a temperature.
- */
-export interface Rating {
-  /**
-   * How it stands to the design pressure: at least as high is in band. Its uncertainty is 0,
-   * since the rating already takes the least wall and the largest diameter.
-   */
-  againstDesignPressure?: Judgement | null;
-  allowableStress: Stress;
-  ratedPressure: GaugePressure;
-  tableTemperature: Temperature;
-  temperature: Temperature;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement {
-  figure: GaugePressure;
-  limit: GaugePressure;
-  margin: PressureDifference;
-  uncertainty: PressureDifference;
-  verdict: Verdict;
-}
-/**
  * What [`tube`] asks for.
  */
 export interface TubeInput {
@@ -1566,6 +3303,211 @@ export interface TubeInput {
   temperature?: TemperatureEntry;
   tube?: LengthEntry;
   wall?: LengthEntry;
+}
+/**
+ * What [`vacuum_hold`](super::vacuum_hold) finds. Uncertainties are two standard uncertainties.
+ */
+export interface VacuumHoldAnswer {
+  /**
+   * Whether it was assumed.
+   */
+  ambientAssumed: boolean;
+  ambientTemperature: Temperature;
+  /**
+   * The same for a plot.
+   */
+  curve: ExpectedReading[];
+  dryPressure: AbsolutePressure;
+  /**
+   * What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause.
+   */
+  expected: ExpectedReading[];
+  /**
+   * The three laws, each fitted by least squares.
+   */
+  fits: Fit[];
+  /**
+   * Scatter of the readings, one standard deviation, as a part of their level.
+   */
+  gaugeNoise?: Ratio | null;
+  gaugeResolution: PressureDifference;
+  held: Time;
+  /**
+   * How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
+   */
+  holdLonger?: Time | null;
+  /**
+   * Level at the end of the readings.
+   */
+  latest?: Level | null;
+  /**
+   * The even rise, if it is a leak or as likely as not.
+   */
+  leak?: LeakFound | null;
+  likelihoods: Likelihoods;
+  margin: Ratio;
+  pass: PassCheck;
+  /**
+   * The plateau that the rise levels off at, if it does.
+   */
+  plateau?: Level | null;
+  probability: Ratio;
+  /**
+   * Why it cannot be told.
+   */
+  reason?: HoldReason | null;
+  saturationPressure: AbsolutePressure;
+  verdict: HoldVerdict;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A reading to expect.
+ */
+export interface ExpectedReading {
+  pressure: AbsolutePressure;
+  time: Time;
+  uncertainty: PressureDifference;
+}
+/**
+ * A law fitted by least squares to the readings.
+ */
+export interface Fit {
+  deviation: Ratio;
+  law: Shape;
+  /**
+   * Pressure that it levels off at; with a leak, that which outgassing adds to the start.
+   */
+  plateau?: AbsolutePressure | null;
+  /**
+   * How far this may be wrong.
+   */
+  plateauUncertainty?: PressureDifference | null;
+  probability: Ratio;
+  /**
+   * Even rise.
+   */
+  rate?: PressureRate | null;
+  /**
+   * How far this may be wrong.
+   */
+  rateUncertainty?: PressureRate | null;
+  start: AbsolutePressure;
+  /**
+   * Time constant of the levelling off.
+   */
+  timeConstant?: Time | null;
+  /**
+   * How far this may be wrong.
+   */
+  timeConstantUncertainty?: Time | null;
+}
+/**
+ * A level, and what water it would take to hold it.
+ */
+export interface Level {
+  pressure: AbsolutePressure;
+  surface: Surface;
+  uncertainty: PressureDifference;
+  /**
+   * Temperature at which water boils or ice turns to vapour at this pressure; absent under a quarter micron.
+   */
+  waterTemperature?: Temperature | null;
+}
+/**
+ * A leak.
+ */
+export interface LeakFound {
+  /**
+   * Air that comes in; absent without the volume.
+   */
+  gas?: LeakRate | null;
+  rate: PressureRate;
+  uncertainty: PressureRate;
+}
+/**
+ * Probability of each cause, given the readings.
+ */
+export interface Likelihoods {
+  dryAndTight: Ratio;
+  leak: Ratio;
+  moisture: Ratio;
+  other: Ratio;
+}
+/**
+ * Whether a hold passes by its rule.
+ */
+export interface PassCheck {
+  /**
+   * Pressure to expect at the end of the rule's time, while it is still to come.
+   */
+  expected?: Judgement10 | null;
+  pressure: Judgement10;
+  remaining: Time;
+  /**
+   * Rise till then against the rule, where it asks for one.
+   */
+  rise?: Judgement11 | null;
+  rule: PassRule;
+  source: SourceId;
+  /**
+   * Pressure at the start against the rule, where it asks for one.
+   */
+  start?: Judgement10 | null;
+  time: Time;
+  verdict: Verdict;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement10 {
+  figure: AbsolutePressure;
+  limit: AbsolutePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement11 {
+  figure: PressureDifference;
+  limit: PressureDifference;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * What [`vacuum_hold`] asks for.
+ */
+export interface VacuumHoldInput {
+  ambientTemperature?: TemperatureEntry;
+  curvePoints?: CountEntry;
+  curveUntil?: TimeEntry;
+  dryPressure?: AbsolutePressureEntry;
+  gaugeNoise?: RatioEntry;
+  gaugeResolution?: PressureDifferenceEntry;
+  gaugeUncertainty?: PressureDifferenceEntry;
+  passPressure?: AbsolutePressureEntry;
+  passRule?: PassRuleEntry;
+  passTime?: TimeEntry;
+  pumpEndPressure?: AbsolutePressureEntry;
+  /**
+   * Readings of the vacuum gauge after the pump was valved off, in order of time.
+   *
+   * @maxItems 20000
+   */
+  readings?: VacuumReadingInput[];
+  volume?: VolumeEntry;
+}
+/**
+ * One reading.
+ */
+export interface VacuumReadingInput {
+  pressure?: AbsolutePressureEntry;
+  time?: TimeEntry;
 }
 /**
  * What [`vapour`] finds.

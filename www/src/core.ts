@@ -1,14 +1,6 @@
 // The one way to the calculation core. Everything is known here by name and type; nothing is computed.
 
-import {
-  bibliography as allSources,
-  calculate as calculateUntyped,
-  default as instantiate,
-  show as showUntyped,
-  showBand as showBandUntyped,
-  tubeSizes as allTubeSizes,
-  units as unitsUntyped,
-} from "../generated/coldwright.js";
+import * as firstCore from "../generated/first/coldwright.js";
 import type { Catalogue, Problem, QuantityKind, Source, TubeSeries } from "./catalogue";
 import { decimalMark } from "./locale";
 
@@ -46,9 +38,28 @@ export interface Limits {
   readonly high: number;
 }
 
-/** Makes the core ready; everything else here must wait for it. */
-export async function startCore(): Promise<void> {
-  await instantiate({ module_or_path: MODULE });
+/** The core in use: at first what answers the first screen, which is small and soon there, then the whole. */
+let core: typeof firstCore = firstCore;
+let wholeCore: Promise<void> | undefined;
+
+/** Makes the first screen's part of the core ready; everything else here must wait for it. */
+export async function startFirstCore(): Promise<void> {
+  await firstCore.default({ module_or_path: FIRST_MODULE });
+}
+
+/** Makes the whole core ready and takes it into use; without a signal in the first visit, the next call tries again. */
+export function startWholeCore(): Promise<void> {
+  wholeCore ??= fetchWholeCore().catch((reason: unknown) => {
+    wholeCore = undefined;
+    throw reason;
+  });
+  return wholeCore;
+}
+
+async function fetchWholeCore(): Promise<void> {
+  const whole = await import("../generated/coldwright.js");
+  await whole.default({ module_or_path: WHOLE_MODULE });
+  core = whole;
 }
 
 /** The latest replies. The core is pure: the same question has the same answer, so that a key in one field costs nothing elsewhere. */
@@ -60,7 +71,7 @@ export function calculate<N extends Name>(name: N, input: Input<N>): Reply<N> {
   const question = `${name} ${JSON.stringify(input)}`;
   const known = replies.get(question);
   if (known !== undefined) return known as Reply<N>;
-  const reply = calculateUntyped(name, input);
+  const reply = core.calculate(name, input);
   if (replies.size >= mostReplies) replies.clear();
   replies.set(question, reply);
   return reply;
@@ -68,12 +79,12 @@ export function calculate<N extends Name>(name: N, input: Input<N>): Reply<N> {
 
 /** An SI number in a unit of its quantity, rounded as the precision says. */
 export function show(quantity: QuantityKind, si: number, unit: string, precision: Precision = "instrument"): Shown {
-  return known(showUntyped(quantity, si, unit, precision, decimalMark), quantity, unit);
+  return known(core.show(quantity, si, unit, precision, decimalMark), quantity, unit);
 }
 
 /** A band in a unit, its limits rounded into it. */
 export function showBand(quantity: QuantityKind, { low, high }: Limits, unit: string): ShownBand {
-  return known(showBandUntyped(quantity, low, high, unit, decimalMark), quantity, unit);
+  return known(core.showBand(quantity, low, high, unit, decimalMark), quantity, unit);
 }
 
 const unitsByQuantity = new Map<QuantityKind, readonly UnitChoice[]>();
@@ -82,7 +93,7 @@ const unitsByQuantity = new Map<QuantityKind, readonly UnitChoice[]>();
 export function units(quantity: QuantityKind): readonly UnitChoice[] {
   const remembered = unitsByQuantity.get(quantity);
   if (remembered !== undefined) return remembered;
-  const found: readonly UnitChoice[] = unitsUntyped(quantity);
+  const found: readonly UnitChoice[] = core.units(quantity);
   unitsByQuantity.set(quantity, found);
   return found;
 }
@@ -91,7 +102,7 @@ let sources: readonly Source[] | undefined;
 
 /** The whole bibliography. */
 export function bibliography(): readonly Source[] {
-  sources ??= allSources() as readonly Source[];
+  sources ??= core.bibliography() as readonly Source[];
   return sources;
 }
 
@@ -109,7 +120,7 @@ let sizes: readonly TubeSize[] | undefined;
 
 /** The sizes of tube in the tables, in their order. */
 export function tubeSizes(): readonly TubeSize[] {
-  sizes ??= allTubeSizes() as readonly TubeSize[];
+  sizes ??= core.tubeSizes() as readonly TubeSize[];
   return sizes;
 }
 

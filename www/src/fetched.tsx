@@ -1,35 +1,63 @@
-// Views that are fetched once the first figures stand: nobody who comes for a torque waits for them.
+// Views that are fetched once the first figures stand, with the whole core that they ask: nobody who comes for a
+// torque waits for them.
 // The service worker keeps them with all else, so that they need no signal later.
 
 import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { arriveLate } from "./arrival";
+import { startWholeCore } from "./core";
 
-type FluidCards = typeof import("./views/fluid-cards");
+type Views<Name extends string> = Readonly<Record<Name, FunctionComponent>>;
 
-let fetched: FluidCards | undefined;
-let fetching: Promise<void> | undefined;
+/** Views that come in one file; `load` imports it. */
+class FetchedViews<Name extends string> {
+  private views: Views<Name> | undefined;
+  private fetching: Promise<void> | undefined;
 
-/** Fetches them; without a signal in the first visit, the next call tries again. */
-export function fetchFluidCards(then: () => void = () => {}): void {
-  fetching ??= import("./views/fluid-cards").then(
-    (cards) => {
-      fetched = cards;
-    },
-    () => {
-      fetching = undefined;
-    },
-  );
-  void fetching.then(then);
+  constructor(private readonly load: () => Promise<Views<Name>>) {}
+
+  /** Fetches them; without a signal in the first visit, the next call tries again. */
+  fetch(then: () => void = () => {}): void {
+    this.fetching ??= Promise.all([this.load(), startWholeCore()]).then(
+      ([views]) => {
+        this.views = views;
+      },
+      () => {
+        this.fetching = undefined;
+      },
+    );
+    void this.fetching.then(then);
+  }
+
+  /** The view of this name, as soon as it is here. */
+  view(name: Name): FunctionComponent {
+    return () => {
+      const [isFetched, setFetched] = useState(this.views !== undefined);
+      useEffect(() => {
+        if (this.views === undefined) this.fetch(() => setFetched(true));
+        else arriveLate();
+      }, [isFetched]);
+      const View: FunctionComponent | undefined = this.views?.[name];
+      return View === undefined ? <main /> : <View />;
+    };
+  }
 }
 
-/** The card of this name, as soon as it is here. */
-export function fluidCard(name: keyof FluidCards): FunctionComponent {
-  return () => {
-    const [, setFetched] = useState(fetched !== undefined);
-    useEffect(() => {
-      if (fetched === undefined) fetchFluidCards(() => setFetched(true));
-    }, []);
-    const View = fetched?.[name];
-    return View === undefined ? <main /> : <View />;
-  };
+const fluidCards = new FetchedViews<keyof typeof import("./views/fluid-cards")>(() => import("./views/fluid-cards"));
+const jobCards = new FetchedViews<keyof typeof import("./views/job-cards")>(() => import("./views/job-cards"));
+
+/** Fetches all of them. */
+export function fetchCards(): void {
+  fluidCards.fetch();
+  jobCards.fetch();
+}
+
+/** A view that asks about fluids. */
+export function fluidCard(name: keyof typeof import("./views/fluid-cards")): FunctionComponent {
+  return fluidCards.view(name);
+}
+
+/** A card of the job's calculations. */
+export function jobCard(name: keyof typeof import("./views/job-cards")): FunctionComponent {
+  return jobCards.view(name);
 }

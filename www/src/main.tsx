@@ -2,13 +2,15 @@
 
 import { render } from "preact";
 import { listenToAddress, place } from "./address";
-import { startCore } from "./core";
+import { arrive } from "./arrival";
+import { startFirstCore } from "./core";
 import { showCrash } from "./crash";
-import { fetchFluidCards } from "./fetched";
+import { fetchCards } from "./fetched";
 import { message } from "./locale";
 import { keepOffline } from "./offline";
 import { routeOf } from "./routes";
 import { applyToDocument, listenToSettings } from "./settings";
+import { applyStyle } from "./style";
 import style from "./styles/page.css";
 import { Frame } from "./views/frame";
 
@@ -51,31 +53,15 @@ function draw(): void {
   shownPath = path;
 }
 
-/** After going to another place: its beginning is in view, and a screen reader says where one is. */
-function arrive(): void {
-  scrollTo(0, 0);
-  const heading = root.querySelector("h1");
-  if (heading === null) return;
-  heading.tabIndex = -1;
-  heading.focus({ preventScroll: true });
-}
-
-/** The style sheet comes with the script: a file of its own would be one more to wait for. */
-function applyStyle(): void {
-  const sheet = new CSSStyleSheet();
-  sheet.replaceSync(style);
-  document.adoptedStyleSheets = [sheet];
-}
-
 async function start(): Promise<void> {
-  const core = startCore();
-  applyStyle();
+  const core = startFirstCore();
+  applyStyle(style);
   applyToDocument();
   await core;
   listenToAddress(drawSoon);
   listenToSettings(drawSoon);
   draw();
-  fetchFluidCards();
+  fetchCards();
   await keepOffline(drawSoon);
 }
 

@@ -1,10 +1,10 @@
 // Which view opens at which address.
 
 import type { FunctionComponent } from "preact";
+import { cards } from "./card-list";
 import { fluidCard } from "./fetched";
 import { Bench } from "./views/bench";
 import { Cards } from "./views/cards";
-import { Convert } from "./views/convert";
 import { SettingsView } from "./views/settings";
 import { Tubes } from "./views/tubes";
 
@@ -20,11 +20,9 @@ const routes: Readonly<Record<string, Route>> = {
   "": bench,
   torque: bench,
   tubes: { title: "title-tubes", View: Tubes },
-  convert: { title: "title-convert", View: Convert },
+  convert: { title: "title-convert", View: fluidCard("Convert") },
   cards: { title: "title-cards", View: Cards },
-  saturation: { title: "title-saturation", View: fluidCard("Saturation") },
-  "moist-air": { title: "title-moist-air", View: fluidCard("MoistAir") },
-  water: { title: "title-water", View: fluidCard("Water") },
+  ...Object.fromEntries(cards.map(({ path, View }) => [path, { title: `title-${path}`, View }])),
   settings: { title: "title-settings", View: SettingsView },
 };
 

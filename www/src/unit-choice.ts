@@ -18,6 +18,21 @@ export function otherUnitOf(quantity: QuantityKind): string {
   return usualUnit(quantity, !metric);
 }
 
+/** What lengths of line and room are measured in, where diameters are in mm or in. */
+export function runUnit(): "m" | "ft" {
+  return settings().system === "metric" ? "m" : "ft";
+}
+
+/** What floors are measured in, where bores are in mm² or in². */
+export function floorUnit(): "m²" | "ft²" {
+  return settings().system === "metric" ? "m²" : "ft²";
+}
+
+/** What rooms hold, where tubes hold litres. */
+export function roomUnit(): "m³" | "ft³" {
+  return settings().system === "metric" ? "m³" : "ft³";
+}
+
 function usualUnit(quantity: QuantityKind, metric: boolean): string {
   const known = units(quantity);
   return (known.find((unit) => unit.metric === metric) ?? known[0])?.symbol ?? "";

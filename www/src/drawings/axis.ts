@@ -1,13 +1,11 @@
 // An axis in the unit of the person: the core says what its ends are in that unit, and since every
 // unit is a straight line over the SI number, the ticks between them follow.
 
-import { calculate } from "../core";
+import { calculate, type QuantityKind } from "../core";
 import { decimalMark } from "../locale";
 
-export type AxisQuantity = "temperature" | "gauge-pressure";
-
 export interface Axis {
-  readonly quantity: AxisQuantity;
+  readonly quantity: QuantityKind;
   readonly unit: string;
   /** Ends in SI. */
   readonly low: number;
@@ -21,7 +19,7 @@ export interface Tick {
 }
 
 /** An axis with at most so many ticks, at round numbers. */
-export function axisOf(quantity: AxisQuantity, [low, high]: readonly [number, number], unit: string, most: number): Axis {
+export function axisOf(quantity: QuantityKind, [low, high]: readonly [number, number], unit: string, most: number): Axis {
   const [first, last] = [numberIn(quantity, low, unit), numberIn(quantity, high, unit)];
   const step = roundStep((last - first) / most);
   const perUnit = (high - low) / (last - first || 1);
@@ -30,7 +28,19 @@ export function axisOf(quantity: AxisQuantity, [low, high]: readonly [number, nu
   return { quantity, unit, low, high, ticks };
 }
 
-function numberIn(quantity: AxisQuantity, si: number, unit: string): number {
+/** An axis on which each decade is as long as the next, for quantities whose units share their zero. */
+export function logarithmicAxis(quantity: QuantityKind, [low, high]: readonly [number, number], unit: string, most: number): Axis {
+  const perUnit = high / numberIn(quantity, high, unit);
+  const [first, last] = [low / perUnit, high / perUnit].map(Math.log10) as [number, number];
+  const digits = [[1, 2, 5], [1, 3], [1]].find((kept) => kept.length * (last - first) <= most) ?? [1];
+  const decades = Array.from({ length: Math.floor(last) - Math.floor(first) + 1 }, (_, place) => Math.floor(first) + place);
+  const numbers = decades.flatMap((decade) => digits.map((digit) => digit * 10 ** decade));
+  const inside = numbers.filter((number) => Math.log10(number) >= first - 1e-9 && Math.log10(number) <= last + 1e-9);
+  const ticks = inside.map((number) => ({ si: number * perUnit, text: written(number, number) }));
+  return { quantity, unit, low, high, ticks };
+}
+
+function numberIn(quantity: QuantityKind, si: number, unit: string): number {
   const reply = calculate("convert", { text: String(si), quantity });
   const reading = "answer" in reply ? reply.answer.readings[0] : undefined;
   return reading?.units.find((known) => known.unit === unit)?.value ?? si;
@@ -44,6 +54,11 @@ function roundStep(least: number): number {
 
 function written(number: number, step: number): string {
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-  const text = Math.abs(number).toFixed(decimals).replace(".", decimalMark);
+  const text = grouped(Math.abs(number).toFixed(decimals)).replace(".", decimalMark);
   return number < -step / 2 ? `−${text}` : text;
+}
+
+/** Figures in groups of three from five on, as the core writes them. */
+function grouped(text: string): string {
+  return /^\d{5}/.test(text) ? text.replace(/\B(?=(\d{3})+(?!\d))/g, "\u202f") : text;
 }

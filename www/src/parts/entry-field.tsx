@@ -4,7 +4,7 @@ import type { JSX } from "preact";
 import type { Problem, QuantityKind } from "../core";
 import { hasMessage, message } from "../locale";
 import { unitOf } from "../unit-choice";
-import { changeUnit, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
+import { changeUnit, isMistake, isWanted, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
 import { UnitSwitch } from "./unit-switch";
 
 export interface EntryFieldProps {
@@ -35,20 +35,13 @@ export function EntryField(props: EntryFieldProps): JSX.Element {
     <div class="entry">
       <label for={field}>{message(label ?? `field-${name}`)}</label>
       <div class="entry-line">
-        <input
-          id={field}
+        <EntryInput
           name={name}
-          type="text"
-          inputMode={words === true ? "text" : "decimal"}
-          enterkeyhint="done"
-          autocomplete="off"
-          autocapitalize="off"
-          spellcheck={false}
-          value={textOf(name)}
-          aria-invalid={problem !== undefined}
-          aria-describedby={described === "" ? undefined : described}
-          onInput={(event) => write(name, event.currentTarget.value, instead)}
-          onChange={() => settle(name, unit)}
+          unit={unit}
+          words={words === true}
+          instead={instead}
+          isInvalid={isMistake(problem)}
+          describedBy={described === "" ? undefined : described}
         />
         {unit !== undefined && switches === undefined && takesUnit(name) && <span class="entry-unit">{unit}</span>}
         {signed === true && <SignButton name={name} label={label ?? `field-${name}`} />}
@@ -59,10 +52,56 @@ export function EntryField(props: EntryFieldProps): JSX.Element {
           {message(hint)}
         </p>
       )}
-      <p class="problem" id={complaint} role="status" data-problem-of={problem && name}>
-        {problem && problemText(problem, unit)}
-      </p>
+      <ProblemLine name={name} problem={problem} unit={unit} />
     </div>
+  );
+}
+
+/** The input alone, its text kept as typed. */
+export function EntryInput({ name, unit, words, instead, isInvalid, describedBy }: {
+  readonly name: string;
+  readonly unit: string | undefined;
+  readonly words: boolean;
+  readonly instead?: readonly string[] | undefined;
+  readonly isInvalid: boolean;
+  readonly describedBy: string | undefined;
+}): JSX.Element {
+  return (
+    <input
+      id={`entry-${name}`}
+      name={name}
+      type="text"
+      inputMode={words ? "text" : "decimal"}
+      enterkeyhint="done"
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck={false}
+      value={textOf(name)}
+      aria-invalid={isInvalid}
+      aria-describedby={describedBy}
+      onInput={(event) => write(name, event.currentTarget.value, instead)}
+      onChange={() => settle(name, unit)}
+    />
+  );
+}
+
+/** What is wrong with a field; quieter where it is only wanted yet. `of` names the field where it stands apart from it. */
+export function ProblemLine({ name, problem, unit, of }: {
+  readonly name: string;
+  readonly problem: Problem | undefined;
+  readonly unit?: string | undefined;
+  readonly of?: string;
+}): JSX.Element {
+  const sentence = problem && problemText(problem, unit);
+  return (
+    <p
+      class={problem && isWanted(problem) ? "problem wanted" : "problem"}
+      id={`problem-of-${name}`}
+      role="status"
+      data-problem-of={problem && name}
+    >
+      {sentence !== undefined && of !== undefined ? `${of}: ${sentence}` : sentence}
+    </p>
   );
 }
 

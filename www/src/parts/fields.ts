@@ -1,6 +1,7 @@
 // The texts that stand in fields, where they are kept, and what is sent to the core of them.
 
 import { enterAll, place } from "../address";
+import { cards } from "../card-list";
 import { message } from "../locale";
 import { show, units, type Problem, type QuantityKind } from "../core";
 import { keepInKit, settings } from "../settings";
@@ -22,19 +23,23 @@ const kitFields: readonly string[] = [
   "vacuumUnit",
 ];
 
-/** What stands in a field before anybody has touched it, so that figures are there at once. */
+/**
+ * What stands in a field before anybody has touched it, so that figures are there at once. The job's
+ * cards start empty: a figure that could hurt must not come from what nobody entered.
+ */
 function initialText(name: string): string {
+  const isOfTubes = place().path === "tubes";
   switch (name) {
     case "tube":
-      return "5/8";
+      return cards.some(({ path }) => path === place().path) ? "" : "5/8";
     case "flareClass":
       return "class-2";
     case "temperature":
-      return place().path !== "tubes" ? "" : unitOf("temperature") === "°F" ? "150 °F" : "65 °C";
+      return !isOfTubes ? "" : unitOf("temperature") === "°F" ? "150 °F" : "65 °C";
     case "designPressure":
-      return unitOf("gauge-pressure") === "psi" ? "602 psi" : "41.5 bar";
+      return !isOfTubes ? "" : unitOf("gauge-pressure") === "psi" ? "602 psi" : "41.5 bar";
     case "refrigerant":
-      return place().path === "convert" ? "" : "R-410A";
+      return ["convert", "room-limit"].includes(place().path) ? "" : "R-410A";
     case "tableStep":
       return unitOf("temperature-difference") === "°F" ? "1 °F" : "1 K";
     case "tableRows":
@@ -64,10 +69,20 @@ export function textOf(name: string): string {
 /** Keeps what was typed; the fields that it takes the place of are emptied. */
 export function write(name: string, text: string, instead: readonly string[] = []): void {
   // No refrigerant in a question does not mean that the person works with none.
-  if (kitFields.includes(name) && !(name === "refrigerant" && text === "")) keepInKit(name, text);
+  if (isOfKit(name) && !(name === "refrigerant" && text === "")) keepInKit(name, text);
   const replaced = text === "" ? [] : instead.map((other) => [other, ""] as const);
   const isEmptied = text === "" && (kitText(name) ?? initialText(name)) !== "";
   enterAll({ ...Object.fromEntries(replaced), [name]: isEmptied ? emptied : text });
+}
+
+/** Whether a field goes with the person, rather than with what is asked here. */
+export function isOfKit(name: string): boolean {
+  return kitFields.includes(name);
+}
+
+/** Whether nothing has been entered here yet; what came along in the kit does not count. */
+export function isUntouched(): boolean {
+  return Object.entries(place().entries).every(([name, text]) => isOfKit(name) || text.trim() === "");
 }
 
 /** Puts what the kit has for some fields into the address, so that a link says all that its figures hang on. */
@@ -110,12 +125,27 @@ export function takesUnit(name: string): boolean {
  */
 export function settle(name: string, unit: string | undefined): void {
   const text = textOf(name);
-  if (unit !== undefined && bareFigures.test(text)) write(name, `${text.trim()} ${unit}`);
+  if (settled(text, unit) !== text) write(name, settled(text, unit));
+}
+
+/** The text with the unit written into it, where it had none. */
+export function settled(text: string, unit: string | undefined): string {
+  return unit !== undefined && bareFigures.test(text) ? `${text.trim()} ${unit}` : text;
 }
 
 /** The problem of a field, if it has one. */
 export function problemOf(name: string, problems: readonly Problem[]): Problem | undefined {
   return problems.find(({ field }) => field === name);
+}
+
+/** Whether a field is only wanted yet: nobody has made a mistake. */
+export function isWanted(problem: Problem): boolean {
+  return problem.code === "missing" || ((problem.code === "wrong-count" || problem.code === "too-few") && problem.found < problem.needed);
+}
+
+/** Whether what stands in a field is a mistake. */
+export function isMistake(problem: Problem | undefined): boolean {
+  return problem !== undefined && !isWanted(problem);
 }
 
 /** The sentence for a problem, its figures in the unit beside its field, else in the person's. */
@@ -129,7 +159,7 @@ export function problemText(problem: Problem, fieldUnit?: string): string {
 }
 
 function fieldNames(fields: unknown): string {
-  return Array.isArray(fields) ? fields.map((field) => message(`field-${field}`)).join("; ") : "";
+  return Array.isArray(fields) ? fields.map((field) => message(`field-${lastName(String(field))}`)).join("; ") : "";
 }
 
 function argument(name: string, found: unknown, quantity: QuantityKind | undefined, fieldUnit = ""): string {

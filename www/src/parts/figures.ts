@@ -1,6 +1,6 @@
 // Figures as they are read: number and unit, in the person's unit unless another is named.
 
-import { show, showBand, type Limits, type Precision, type QuantityKind } from "../core";
+import { show, showBand, type Limits, type Precision, type QuantityKind, type Shown } from "../core";
 import { unitOf } from "../unit-choice";
 
 /** Keeps a number and its unit on one line. */
@@ -26,6 +26,21 @@ export function bandNumbers(quantity: QuantityKind, band: Limits, unit = unitOf(
 /** A band with its unit. */
 export function bandText(quantity: QuantityKind, band: Limits, unit = unitOf(quantity)): string {
   return withUnit(bandNumbers(quantity, band, unit), unit);
+}
+
+/** A limit that must not be exceeded, or undercut, is rounded to the side on which it still holds. */
+export type Bound = "most" | "least";
+
+export function showLimit(quantity: QuantityKind, si: number, bound: Bound, unit = unitOf(quantity)): Shown {
+  const band = bound === "most" ? { low: 0, high: si } : { low: si, high: 2 * si + 1 };
+  const shown = showBand(quantity, band, unit);
+  return { number: bound === "most" ? shown.high : shown.low, unit: shown.unit };
+}
+
+/** A limit with its unit. */
+export function limitText(quantity: QuantityKind, si: number, bound: Bound, unit = unitOf(quantity)): string {
+  const shown = showLimit(quantity, si, bound, unit);
+  return withUnit(shown.number, shown.unit);
 }
 
 /** The sign of a degree stands close. */

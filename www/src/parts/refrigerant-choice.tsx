@@ -1,9 +1,10 @@
-// Which refrigerant: the phone's own list, since there are too many for a row under the thumb.
+// Which refrigerant: the phone's own list.
 
 import type { JSX } from "preact";
 import { calculate, type Problem } from "../core";
 import { message } from "../locale";
-import { problemOf, problemText, textOf, write } from "./fields";
+import { problemOf } from "./fields";
+import { SelectField } from "./select-field";
 
 let known: readonly string[] | undefined;
 
@@ -19,33 +20,19 @@ function refrigerants(): readonly string[] {
 export function RefrigerantChoice({ problems, none, isTitled }: {
   readonly problems: readonly Problem[];
   /** The label of choosing none, where that can be chosen. */
-  readonly none?: string;
+  readonly none?: string | undefined;
   /** Whether a heading above says already what it is. */
   readonly isTitled?: boolean;
 }): JSX.Element {
-  const problem = problemOf("refrigerant", problems);
-  const chosen = textOf("refrigerant");
-  const isKnown = refrigerants().includes(chosen) || (chosen === "" && none !== undefined);
+  const choices = refrigerants().map((name) => ({ word: name, label: name }));
   return (
-    <div class="entry">
-      <label for="entry-refrigerant" class={isTitled === true ? "heard" : undefined}>{message("field-refrigerant")}</label>
-      <select
-        id="entry-refrigerant"
-        name="refrigerant"
-        value={chosen}
-        aria-invalid={problem !== undefined}
-        aria-describedby={problem && "problem-of-refrigerant"}
-        onChange={(event) => write("refrigerant", event.currentTarget.value)}
-      >
-        {none !== undefined && <option value="">{none}</option>}
-        {!isKnown && <option>{chosen}</option>}
-        {refrigerants().map((name) => (
-          <option key={name}>{name}</option>
-        ))}
-      </select>
-      <p class="problem" id="problem-of-refrigerant" role="status" data-problem-of={problem && "refrigerant"}>
-        {problem && problemText(problem)}
-      </p>
-    </div>
+    <SelectField
+      name="refrigerant"
+      label={message("field-refrigerant")}
+      isTitled={isTitled === true}
+      none={none}
+      choices={choices}
+      problems={problems}
+    />
   );
 }

@@ -15,24 +15,36 @@ export interface Judged {
   readonly limit: number;
 }
 
+/** How a mark stands to its limits; `open` while nothing is known. */
+export type MarkState = Verdict | "open";
+
 /** Where the two limits stand in the mark, and the ends that a figure beyond them can reach. */
 const [least, most, start, end] = [18, 54, 7, 65];
 
-/** The mark alone; without `judged` it is open. A limit without an upper one has only its lower tick. */
-export function VerdictMark({ judged, limits }: {
+/**
+ * The mark alone; without `judged` it is open, or stands where `state` says. A limit without an upper
+ * one has only its lower tick.
+ */
+export function VerdictMark({ judged, limits, state = judged?.verdict ?? "open" }: {
   readonly judged?: Judged | undefined;
   readonly limits?: Limits | undefined;
+  readonly state?: MarkState;
 }): JSX.Element {
   const upper = judged === undefined || limits !== undefined;
-  const at = judged && position(judged, limits);
+  const at = judged ? position(judged, limits) : placeOf(state);
   const line = at === undefined ? [least, most] : [Math.min(at, least), Math.max(at, most)];
   return (
     <svg class="mark" viewBox="0 0 72 20" aria-hidden="true">
       <path class={at === undefined ? "line open" : "line"} d={`M${line[0]} 10H${line[1]}`} />
       <path class="line" d={`M${least} 3V17${upper ? `M${most} 3V17` : ""}`} />
-      {judged && at !== undefined && <circle class={judged.verdict} cx={at} cy="10" r="5.5" />}
+      {at !== undefined && <circle class={state} cx={at} cy="10" r="5.5" />}
     </svg>
   );
+}
+
+/** Where a state without figures stands between two limits. */
+function placeOf(state: MarkState): number | undefined {
+  return { "in-band": (least + most) / 2, "cannot-tell": most, "out-of-band": end, open: undefined }[state];
 }
 
 function position({ figure, verdict, margin, limit }: Judged, limits: Limits | undefined): number {
@@ -47,23 +59,25 @@ function position({ figure, verdict, margin, limit }: Judged, limits: Limits | u
 }
 
 /** Mark, word, margin and uncertainty in one line. */
-export function VerdictLine({ judged, limits, quantity, unit, words, children }: {
+export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open", quantity, unit, words, children }: {
   readonly judged?: Judged | undefined;
   readonly limits?: Limits | undefined;
-  readonly quantity: QuantityKind;
+  /** Where it is known without a judged figure. */
+  readonly state?: MarkState;
+  /** Quantity of the margin. */
+  readonly quantity?: QuantityKind;
   /** Unit of the margin, where it is not the quantity's own. */
   readonly unit?: string;
   /** The verdict's word, where it is another than "in band" and its like. */
   readonly words?: string;
   readonly children?: ComponentChildren;
 }): JSX.Element {
-  const verdict = judged?.verdict ?? "open";
   return (
-    <div class="verdict" data-verdict={verdict}>
-      <VerdictMark judged={judged} limits={limits} />
+    <div class="verdict" data-verdict={state}>
+      <VerdictMark judged={judged} limits={limits} state={state} />
       <div>
-        <b>{words ?? message(`verdict-${verdict}`)}</b>
-        {judged && <span class="margin">{marginText(judged, quantity, unit)}</span>}
+        <b>{words ?? message(`verdict-${state}`)}</b>
+        {judged && quantity && <span class="margin">{marginText(judged, quantity, unit)}</span>}
         {children}
       </div>
     </div>

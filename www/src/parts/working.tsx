@@ -24,8 +24,8 @@ export function Working({ steps, of, units = {}, children }: {
         <span>{message("why")}</span>
       </summary>
       <div class="opened">
-        {steps.map((step) => (
-          <WorkingStep key={step.title} step={step} units={units} />
+        {steps.map((step, place) => (
+          <WorkingStep key={place} step={step} units={units} />
         ))}
         {children}
       </div>
@@ -85,7 +85,9 @@ function withFigures(formula: string, figures: readonly Figure[], units: UnitsOf
   });
 }
 
-/** A count is a plain number, not a percentage. */
+/** What is no part of a whole: a plain number, not a percentage. */
+const plainNumbers: readonly string[] = ["figure-threads-per-inch", "figure-warming-potential"];
+
 function valueText({ quantity, si, meaning }: Figure, units: UnitsOfSteps): string {
-  return meaning === "figure-threads-per-inch" ? String(si) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
+  return plainNumbers.includes(meaning) ? String(si) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
 }

@@ -3,10 +3,10 @@
 
 import type { ComponentChildren, JSX } from "preact";
 import { writePlace } from "../address";
+import { cards } from "../card-list";
 import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
 import { SizeRow } from "./bench/size-row";
-import { cards } from "./cards";
 
 const places = [
   { path: "", title: "title-bench" },
@@ -17,7 +17,7 @@ const places = [
 
 export function Frame({ path, children }: { readonly path: string; readonly children: ComponentChildren }): JSX.Element {
   const { keeping, updateWaits } = offlineState();
-  const isCard = cards.includes(path);
+  const isCard = cards.some((card) => card.path === path);
   const elsewhere = isCard || ["tubes", "convert", "cards", "settings"].includes(path);
   const here = elsewhere ? path : "";
   return (

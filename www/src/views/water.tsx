@@ -4,26 +4,21 @@ import type { JSX } from "preact";
 import { calculate, type WaterSaturationAnswer } from "../core";
 import { message } from "../locale";
 import { Chips } from "../parts/chips";
-import { ChoiceRow } from "../parts/choice-row";
 import { EntryField } from "../parts/entry-field";
-import { changeUnit, entryOf, textOf, write } from "../parts/fields";
+import { entryOf, textOf } from "../parts/fields";
 import { figureText } from "../parts/figures";
 import { Row, Rows } from "../parts/rows";
+import { vacuumText, vacuumUnit, VacuumUnitChoice, type VacuumUnit } from "../parts/vacuum-unit";
 import { Working } from "../parts/working";
 import { otherUnitOf } from "../unit-choice";
 
-/** What vacuum gauges are marked in, with readings that are worked towards. */
+/** Readings that are worked towards. */
 const usualReadings = {
   micron: ["300 micron", "500 micron", "1000 micron"],
   Pa: ["40 Pa", "67 Pa", "270 Pa"],
   mbar: ["0.4 mbar", "0.67 mbar", "2.7 mbar"],
   torr: ["0.3 torr", "0.5 torr", "1 torr"],
-} as const;
-const vacuumUnits = ["micron", "Pa", "mbar", "torr"] as const;
-
-function vacuumUnit(): (typeof vacuumUnits)[number] {
-  return vacuumUnits.find((unit) => unit === textOf("vacuumUnit")) ?? "micron";
-}
+} as const satisfies Record<VacuumUnit, readonly string[]>;
 
 export function Water(): JSX.Element {
   const unit = vacuumUnit();
@@ -33,10 +28,6 @@ export function Water(): JSX.Element {
   });
   const answer = "answer" in reply ? reply.answer : undefined;
   const problems = "problems" in reply ? reply.problems.filter((problem) => !(problem.code === "wrong-count" && problem.found === 0)) : [];
-  const change = (to: string): void => {
-    changeUnit("absolutePressure", unit, to);
-    write("vacuumUnit", to);
-  };
   return (
     <main class="water">
       <section class="head">
@@ -48,14 +39,7 @@ export function Water(): JSX.Element {
       </section>
       {answer && <States answer={answer} unit={unit} />}
       {answer && <Working steps={answer.working} of={message("title-water")} units={{ "absolute-pressure": unit }} />}
-      <ChoiceRow
-        name="vacuumUnit"
-        legend={message("water-unit")}
-        beside
-        chosen={unit}
-        onChoose={change}
-        choices={vacuumUnits.map((word) => ({ word, label: word }))}
-      />
+      <VacuumUnitChoice fields={["absolutePressure"]} />
       <p class="note">{message("water-note")}</p>
     </main>
   );
@@ -67,7 +51,7 @@ function isByTemperature(): boolean {
 
 function Head({ answer, unit, isMistaken }: {
   readonly answer: WaterSaturationAnswer | undefined;
-  readonly unit: string;
+  readonly unit: VacuumUnit;
   readonly isMistaken: boolean;
 }): JSX.Element {
   if (answer === undefined) {
@@ -79,7 +63,7 @@ function Head({ answer, unit, isMistaken }: {
     );
   }
   const byTemperature = isByTemperature();
-  const text = byTemperature ? pressureText(answer.absolutePressure, unit) : figureText("temperature", answer.temperature);
+  const text = byTemperature ? vacuumText(answer.absolutePressure, unit) : figureText("temperature", answer.temperature);
   return (
     <div class="both-figures">
       <div class="both">
@@ -95,16 +79,11 @@ function Head({ answer, unit, isMistaken }: {
   );
 }
 
-/** Vacuum gauges show whole microns and pascals; the instrument's step of a gauge under pressure would hide them. */
-function pressureText(si: number, unit: string): string {
-  return figureText("absolute-pressure", si, unit === "micron" ? "table" : "significant", unit);
-}
-
 /** The other state, which the same gauge may mean: ice that has not formed, liquid that is not stable. */
-function States({ answer, unit }: { readonly answer: WaterSaturationAnswer; readonly unit: string }): JSX.Element | null {
+function States({ answer, unit }: { readonly answer: WaterSaturationAnswer; readonly unit: VacuumUnit }): JSX.Element | null {
   const { surface, overLiquid } = answer;
   if (surface !== "ice" || overLiquid === undefined || overLiquid === null) return null;
-  const figure = isByTemperature() ? pressureText(overLiquid.pressure, unit) : figureText("temperature", overLiquid.temperature);
+  const figure = isByTemperature() ? vacuumText(overLiquid.pressure, unit) : figureText("temperature", overLiquid.temperature);
   return (
     <Rows>
       <Row mark="supercooled" name={message("water-supercooled")} figure={figure} />

@@ -1,21 +1,12 @@
 // Everybody can read and reach everything: rules of accessibility, narrow phones, large text.
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { test } from "node:test";
-import { unreadableTexts } from "./readable.mjs";
+import { breaches } from "./axe.mjs";
+import { smallTargets, unreadableTexts } from "./readable.mjs";
 import { screens } from "./screens.mjs";
-import { openSite, useBrowser } from "./site.mjs";
+import { openAll, openSite, useBrowser } from "./site.mjs";
 
 useBrowser();
-
-const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-async function breaches(page) {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate(() => globalThis.axe.run());
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id}: ${target} ${failureSummary}`));
-}
 
 for (const theme of ["day", "dark", "sunlight"]) {
   test(`no screen breaks a rule of accessibility in ${theme}`, async (t) => {
@@ -62,25 +53,6 @@ async function onEachScreen(site, find) {
     await page.close();
   }
   return found.join("\n");
-}
-
-/** Opens everything that can be opened, and what that brings to light. */
-async function openAll(page) {
-  const closed = page.locator("details:not([open]) > summary");
-  for (let left = await closed.count(); left > 0; left = await closed.count()) {
-    await page.evaluate(() => document.querySelectorAll("details").forEach((part) => (part.open = true)));
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn))));
-  }
-}
-
-/** Runs in the page. */
-function smallTargets() {
-  const kinds = "button, input:not([type=radio]), select, summary, nav a, header a, label:has(input[type=radio])";
-  return [...document.querySelectorAll(kinds)]
-    .filter((part) => part.checkVisibility())
-    .map((part) => ({ part, box: part.getBoundingClientRect() }))
-    .filter(({ box }) => box.height < 47.5 || box.width < 47.5)
-    .map(({ part, box }) => `${part.outerHTML.slice(0, 80)}: ${box.width.toFixed(0)} × ${box.height.toFixed(0)}`);
 }
 
 async function chooseTheme(site, theme) {

@@ -1,4 +1,6 @@
-// Runs in the page: finds texts that cannot be read, since they leave the window, are cut off, or lie upon each other.
+// What runs in the page and finds what cannot be read or touched.
+
+/** Texts that cannot be read, since they leave the window, are cut off, or lie upon each other. */
 export function unreadableTexts() {
   const found = [];
   const root = document.scrollingElement;
@@ -68,4 +70,14 @@ export function unreadableTexts() {
     }
     return false;
   }
+}
+
+/** What is touched and measures less than 48 px. */
+export function smallTargets() {
+  const kinds = "button, input:not([type=radio]), select, textarea, summary, nav a, header a, label:has(input[type=radio])";
+  return [...document.querySelectorAll(kinds)]
+    .filter((part) => part.checkVisibility())
+    .map((part) => ({ part, box: part.getBoundingClientRect() }))
+    .filter(({ box }) => box.height < 47.5 || box.width < 47.5)
+    .map(({ part, box }) => `${part.outerHTML.slice(0, 80)}: ${box.width.toFixed(0)} × ${box.height.toFixed(0)}`);
 }

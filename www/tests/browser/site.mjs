@@ -89,3 +89,12 @@ export async function eventually(read, pattern) {
   }
   assert.match(found, pattern);
 }
+
+/** Opens everything that can be opened, and what that brings to light. */
+export async function openAll(page) {
+  const closed = page.locator("details:not([open]) > summary");
+  for (let left = await closed.count(); left > 0; left = await closed.count()) {
+    await page.evaluate(() => document.querySelectorAll("details").forEach((part) => (part.open = true)));
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn))));
+  }
+}

@@ -9,7 +9,7 @@ import { figureText } from "../../parts/figures";
 import { Row, Rows } from "../../parts/rows";
 import { VerdictLine } from "../../parts/verdict-line";
 import { Working } from "../../parts/working";
-import { otherUnitOf, unitOf } from "../../unit-choice";
+import { otherUnitOf, runUnit, unitOf } from "../../unit-choice";
 import type { AskedSize } from "../tubes";
 import { perMetreUnits } from "./tube-units";
 
@@ -83,7 +83,7 @@ function TubeRating({ answer }: { readonly answer: TubeAnswer }): JSX.Element | 
 }
 
 function TubeLength({ asked }: { readonly asked: AskedSize }): JSX.Element {
-  const unit = otherLengthUnit();
+  const unit = runUnit();
   const reply = calculate("tube", { ...asked.input, length: entryOf("length", "length", unit) });
   const answer = "answer" in reply ? reply.answer : undefined;
   return (
@@ -103,9 +103,4 @@ function TubeLength({ asked }: { readonly asked: AskedSize }): JSX.Element {
       )}
     </>
   );
-}
-
-/** Lines are run in metres or feet, not in the unit of a cone. */
-function otherLengthUnit(): string {
-  return perMetreUnits().volume === "mL" ? "m" : "ft";
 }

@@ -1,0 +1,184 @@
+//! The verdict, and how much longer to hold where there is none.
+
+use super::answer::LEAST_LEVEL;
+use super::posterior::Posterior;
+use super::{Cause, Hold};
+use crate::quantity::choice;
+
+choice! {
+    /// What the hold says of the system.
+    HoldVerdict {
+        /// Neither moisture nor a leak shows.
+        DryAndTight = "dry-and-tight",
+        /// The pressure levels off too high: water, or gas from oil and walls.
+        Moisture = "moisture",
+        /// The pressure rises evenly: air comes in, whether or not there is moisture besides.
+        Leak = "leak",
+        /// The readings do not decide.
+        CannotTell = "cannot-tell",
+        /// Too few readings, or too short a time.
+        Open = "open",
+    }
+}
+
+choice! {
+    /// Why there is no verdict.
+    HoldReason {
+        /// Fewer than four readings at different times, or less than two minutes.
+        TooFewReadings = "too-few-readings",
+        /// Two causes explain the readings about as well.
+        CausesAlike = "causes-alike",
+        /// No law fits: something was changed during the hold, or the gauge is at fault.
+        FitsNoLaw = "fits-no-law",
+        /// The readings fall: the pump still draws, or the gauge or the system cools.
+        ReadingsFall = "readings-fall",
+        /// The level is even but too high: the pump-down was not finished.
+        LevelTooHigh = "level-too-high",
+        /// The rise is faster than a tight system creeps and slower than what is called a leak.
+        SlowRise = "slow-rise",
+        /// The gauge shows nothing.
+        GaugeShowsNothing = "gauge-shows-nothing",
+    }
+}
+
+/// Probability that a verdict needs.
+pub const NEEDED: f64 = 0.75;
+/// Most probability of a leak beside the verdict dry and tight.
+const LEAK_UNDER_DRY: f64 = 0.03;
+/// Fewest readings at different times, and least time in s, for a verdict.
+pub(super) const FEWEST_MOMENTS: usize = 4;
+const SHORTEST_HOLD: f64 = 120.0;
+/// Usual hold, s.
+const USUAL_HOLD: f64 = 900.0;
+/// Mean squared deviation of the readings above which no law fits.
+const WORST_MISFIT: f64 = 4.0;
+/// Unknowns of a law.
+const UNKNOWNS: f64 = 3.0;
+
+/// Times to hold on that are tried, s.
+const LONGER: [f64; 8] = [300.0, 600.0, 900.0, 1800.0, 2700.0, 3600.0, 5400.0, 7200.0];
+/// Standard uncertainties that two causes must be apart to be told from each other.
+const APART: f64 = 3.0;
+
+/// The verdict with what it rests on.
+pub(super) struct Finding {
+    pub verdict: HoldVerdict,
+    pub reason: Option<HoldReason>,
+    /// Of the likeliest cause.
+    pub probability: f64,
+    pub margin: f64,
+    /// s.
+    pub hold_longer: Option<f64>,
+}
+
+impl Finding {
+    pub fn of(hold: &Hold, posterior: &Posterior) -> Self {
+        let causes = ranked(posterior);
+        let [(likeliest, probability), ..] = causes;
+        let leak = posterior.probability(|case| case.cause == Cause::Leak);
+        let decided = verdict_of(likeliest);
+        // The margin is that of the condition which is the nearer to failing.
+        let margin = match decided {
+            Ok(HoldVerdict::DryAndTight) => (probability - NEEDED).min(LEAK_UNDER_DRY - leak),
+            _ => probability - NEEDED,
+        };
+        let (verdict, reason) = match (obstacle(hold, posterior), decided) {
+            (Some(HoldReason::TooFewReadings), _) => {
+                (HoldVerdict::Open, Some(HoldReason::TooFewReadings))
+            }
+            (Some(reason), _) => (HoldVerdict::CannotTell, Some(reason)),
+            (None, Ok(verdict)) if margin >= 0.0 => (verdict, None),
+            (None, Err(reason)) if margin >= 0.0 => (HoldVerdict::CannotTell, Some(reason)),
+            _ => (HoldVerdict::CannotTell, Some(HoldReason::CausesAlike)),
+        };
+        let hold_longer = match (verdict, reason) {
+            (HoldVerdict::Open, _) => Some((USUAL_HOLD - hold.record.held).max(SHORTEST_HOLD)),
+            (_, Some(HoldReason::CausesAlike)) => longer(hold, posterior, causes),
+            _ => None,
+        };
+        Self {
+            verdict,
+            reason,
+            probability,
+            margin,
+            hold_longer,
+        }
+    }
+}
+
+impl Hold {
+    /// Level at a time of the hold and its standard uncertainty, Pa: by the laws, or as read where none is known to hold.
+    pub fn level(&self, posterior: &Posterior, finding: &Finding, time: f64) -> (f64, f64) {
+        let by_laws = match finding.reason {
+            Some(
+                HoldReason::TooFewReadings | HoldReason::FitsNoLaw | HoldReason::GaugeShowsNothing,
+            ) => None,
+            _ => posterior.expected(time, |_| true),
+        };
+        by_laws.unwrap_or_else(|| (self.record.near(time), 0.0))
+    }
+}
+
+/// The two likeliest causes, the likeliest first, with their probabilities.
+fn ranked(posterior: &Posterior) -> [(Cause, f64); 2] {
+    let mut best = [(Cause::Leak, 0.0); 2];
+    for cause in [
+        Cause::DryAndTight,
+        Cause::Moisture,
+        Cause::Leak,
+        Cause::SlowRise,
+        Cause::Falling,
+        Cause::HighLevel,
+    ] {
+        let found = (cause, posterior.probability(|case| case.cause == cause));
+        let [first, second] = best;
+        if found.1 > first.1 {
+            best = [found, first];
+        } else if found.1 > second.1 {
+            best = [first, found];
+        }
+    }
+    best
+}
+
+fn verdict_of(cause: Cause) -> Result<HoldVerdict, HoldReason> {
+    match cause {
+        Cause::DryAndTight => Ok(HoldVerdict::DryAndTight),
+        Cause::Moisture => Ok(HoldVerdict::Moisture),
+        Cause::Leak => Ok(HoldVerdict::Leak),
+        Cause::SlowRise => Err(HoldReason::SlowRise),
+        Cause::Falling => Err(HoldReason::ReadingsFall),
+        Cause::HighLevel => Err(HoldReason::LevelTooHigh),
+    }
+}
+
+/// What keeps the readings from being judged at all.
+fn obstacle(hold: &Hold, posterior: &Posterior) -> Option<HoldReason> {
+    let record = &hold.record;
+    if record.moments < FEWEST_MOMENTS || record.held < SHORTEST_HOLD {
+        return Some(HoldReason::TooFewReadings);
+    }
+    if record.points.iter().all(|point| point.level < LEAST_LEVEL) {
+        return Some(HoldReason::GaugeShowsNothing);
+    }
+    let misfits = posterior.trials.iter().map(|trial| trial.line.misfit);
+    let misfit = misfits.fold(f64::INFINITY, f64::min);
+    let free = (record.points.len() as f64 - UNKNOWNS).max(1.0);
+    (misfit > WORST_MISFIT * free).then_some(HoldReason::FitsNoLaw)
+}
+
+/// The first time after which the two likeliest causes lead one to expect different readings.
+fn longer(hold: &Hold, posterior: &Posterior, causes: [(Cause, f64); 2]) -> Option<f64> {
+    let [(first, _), (second, _)] = causes;
+    let noise = hold.noises.last().copied().unwrap_or(0.0);
+    LONGER.into_iter().find(|more| {
+        let time = hold.record.held + more;
+        let of = |cause: Cause| posterior.expected(time, |case| case.cause == cause);
+        let (Some(one), Some(other)) = (of(first), of(second)) else {
+            return false;
+        };
+        let scatter = noise * one.0.min(other.0) + hold.record.resolution;
+        let spread = one.1 * one.1 + other.1 * other.1 + scatter * scatter;
+        (one.0 - other.0).abs() > APART * spread.sqrt()
+    })
+}

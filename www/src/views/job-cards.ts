@@ -1,0 +1,10 @@
+// The cards of the job's calculations, a file of their own in the built page: see fetched.tsx.
+
+import "../fetched-style";
+
+export { Insulation } from "./insulation";
+export { LineSet } from "./line-set";
+export { PipeFriction } from "./pipe-friction";
+export { PumpDown } from "./pump-down";
+export { Charge } from "./charge";
+export { RoomLimit } from "./room-limit";
