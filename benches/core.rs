@@ -114,9 +114,12 @@ fn hold_of(calculation: &str, readings: impl Iterator<Item = String>) -> String 
     format!(r#"{{"calculation":"{calculation}","input":{{"readings":[{readings}]}}}}"#)
 }
 
+/// A line of JSON with so many readings.
+type Hold = fn(u32) -> String;
+
 fn many_readings(criterion: &mut Criterion) {
     let messages = Messages::english();
-    let holds: [(&str, fn(u32) -> String); 2] = [
+    let holds: [(&str, Hold); 2] = [
         ("vacuum-hold", vacuum_hold),
         ("standing-test", standing_test),
     ];

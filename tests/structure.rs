@@ -264,6 +264,7 @@ fn choices() -> Vec<&'static [&'static str]> {
         coldwright::calc::running::IndoorAirflow::WORDS,
         coldwright::calc::running::MeteringDevice::WORDS,
         coldwright::calc::running::NextCheck::WORDS,
+        coldwright::calc::running::RunningCaution::WORDS,
         coldwright::calc::running::RunningFigure::WORDS,
         coldwright::calc::running::RunningMode::WORDS,
         coldwright::calc::running::RunningNotice::WORDS,

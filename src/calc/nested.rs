@@ -86,7 +86,9 @@ impl<T: Input> From<Arrived> for Entries<T> {
         for (place, item) in arrived.into_iter().enumerate() {
             let (item, problems) = read(item);
             list.items.extend(item);
-            list.problems.extend(inside(&problems, &Field::item(place)));
+            if !problems.is_empty() {
+                list.problems.extend(inside(&problems, &Field::item(place)));
+            }
         }
         list
     }

@@ -19,6 +19,7 @@ export const cards: readonly Card[] = [
   { path: "line-set", group: "plan", View: jobCard("LineSet") },
   { path: "pump-down", group: "dry", View: jobCard("PumpDown") },
   { path: "charge", group: "charge", View: jobCard("Charge") },
+  { path: "running", group: "run", View: jobCard("Running") },
   { path: "room-limit", group: "plan", View: jobCard("RoomLimit") },
   { path: "insulation", group: "plan", View: jobCard("Insulation") },
   { path: "saturation", group: "look-up", View: fluidCard("Saturation") },

@@ -97,10 +97,15 @@ export type SourceId =
   | "damp-system"
   | "evacuation-practice"
   | "water-conductivity"
-  | "ufgs-15182"
+  | "ufgs-15182-evacuation"
   | "real-decreto-552-2019-evacuation"
   | "jeffreys-1939"
-  | "vacuum-technology";
+  | "vacuum-technology"
+  | "real-decreto-552-2019-if-09"
+  | "ufgs-15182-pressure-test"
+  | "jcgm-100"
+  | "poiseuille-leak"
+  | "nitrogen-viscosity";
 /**
  * length in m
  */
@@ -661,6 +666,12 @@ export type ConvertQuantityEntry =
       | "ratio"
       | "stress"
       | "altitude"
+      | "thermal-conductivity"
+      | "heat-transfer-coefficient"
+      | "heat-flow-per-length"
+      | "pressure-rate"
+      | "leak-rate"
+      | "yearly-loss"
     )
   | ""
   | null;
@@ -980,6 +991,16 @@ export type RoomRuleEntry = ("room-formula" | "concentration-limit") | "" | null
  */
 export type SafetyClassEntry = ("A1" | "A2L" | "A3" | "B2L") | "" | null;
 /**
+ * What can hurt beside a running system.
+ */
+export type RunningCaution =
+  | "live-parts"
+  | "turning-parts"
+  | "hot-and-cold-lines"
+  | "refrigerant-burns"
+  | "refrigerant-toxic"
+  | "instructions-and-code-first";
+/**
  * Where a figure surely stands to its band.
  */
 export type Deviation = "low" | "in-band" | "high";
@@ -1128,6 +1149,70 @@ export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-
  */
 export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
 /**
+ * How the pressure that a rule wants stands to the lowest-rated part.
+ */
+export type RatingCheck = "within-rating" | "above-rating" | "rating-open";
+/**
+ * Whose rule a pressure test follows.
+ */
+export type PressureTestRule = "real-decreto-552-2019" | "ufgs-15182" | "plate";
+/**
+ * What to do at a stage.
+ */
+export type StageAction = "soap-joints" | "stop-and-look" | "hold";
+/**
+ * leak-rate in Pa·m³/s
+ */
+export type LeakRate = number & {readonly quantity?: "leak-rate"};
+/**
+ * yearly-loss in kg/s
+ */
+export type YearlyLoss = number & {readonly quantity?: "yearly-loss"};
+/**
+ * pressure-rate in Pa/s
+ */
+export type PressureRate = number & {readonly quantity?: "pressure-rate"};
+/**
+ * Why a reading is left out.
+ */
+export type LeftOutReason = "stray" | "temperature-changing" | "settling" | "before-step" | "after-step";
+/**
+ * Why the verdict is what it is.
+ */
+export type HoldReason =
+  | "loss-ruled-out"
+  | "loss-beyond-uncertainty"
+  | "large-loss"
+  | "too-few-readings"
+  | "too-short-to-tell"
+  | "near-leak-to-see"
+  | "loss-may-have-ended"
+  | "fell-near-end"
+  | "pressure-rose";
+/**
+ * What a hold shows.
+ */
+export type HoldVerdict = "tight" | "losing-gas" | "cannot-tell" | "open";
+/**
+ * What must not be missed in a hold.
+ */
+export type HoldWarning = "above-lowest-rating" | "test-pressure-capped";
+/**
+ * pressure-rate as a number in Pa/s, or as text with a unit such as "0.5 psi/h"; {text, assume} gives the unit of a bare number
+ */
+export type PressureRateEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type PressureTestRuleEntry = ("real-decreto-552-2019" | "ufgs-15182" | "plate") | "" | null;
+/**
  * torque in N·m
  */
 export type Torque = number & {readonly quantity?: "torque"};
@@ -1182,21 +1267,13 @@ export type TubeSeries = "astm-b280" | "en-12735-1";
  */
 export type Shape = "linear-rise" | "plateau" | "plateau-and-linear-rise";
 /**
- * pressure-rate in Pa/s
- */
-export type PressureRate = number & {readonly quantity?: "pressure-rate"};
-/**
- * leak-rate in Pa·m³/s
- */
-export type LeakRate = number & {readonly quantity?: "leak-rate"};
-/**
  * Whose rule holds.
  */
 export type PassRule = "ufgs-15182" | "real-decreto-552-2019" | "plate";
 /**
  * Why there is no verdict.
  */
-export type HoldReason =
+export type HoldReason2 =
   | "too-few-readings"
   | "causes-alike"
   | "fits-no-law"
@@ -1207,7 +1284,7 @@ export type HoldReason =
 /**
  * What the hold says of the system.
  */
-export type HoldVerdict = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
+export type HoldVerdict2 = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
 /**
  * one of the words, or an empty text for none
  */
@@ -1277,6 +1354,10 @@ export interface Catalogue {
     saturation: {
       answer: SaturationAnswer;
       input: SaturationInput;
+    };
+    "standing-test": {
+      answer: StandingTestAnswer;
+      input: StandingTestInput;
     };
     torque: {
       answer: TorqueAnswer;
@@ -1903,6 +1984,11 @@ export interface InsulationAnswer {
   name?: string | null;
   outsideDiameter: Length;
   relativeHumidity: Ratio;
+  /**
+   * The least thickness commonly sold that is in band, further above the dew point than the instruments and the
+   * coefficient may err; absent if none is needed or none is.
+   */
+  sureThickness?: Length | null;
   thickness: Length;
   /**
    * The working.
@@ -2800,6 +2886,10 @@ export interface RunningAnswer {
    */
   capacity?: Capacity | null;
   /**
+   * What can hurt where these readings are taken.
+   */
+  cautions: RunningCaution[];
+  /**
    * Discharge pressure, or else liquid pressure, over suction pressure, both absolute.
    */
   compressionRatio?: Ratio | null;
@@ -3169,6 +3259,204 @@ export interface SaturationInput {
   temperature?: TemperatureEntry;
 }
 /**
+ * What [`standing_test`] finds.
+ */
+export interface StandingTestAnswer {
+  ambient: Ambient;
+  /**
+   * How to carry out the test, if a rule, a design pressure or the plate's test pressure was entered.
+   */
+  guidance?: PressureTestGuidance | null;
+  /**
+   * What the readings come to, once two that count are there.
+   */
+  hold?: HoldFigures | null;
+  /**
+   * How long a hold of two readings with these instruments must last to show the leak to see, once
+   * there is a reading.
+   */
+  holdOfTwoReadings?: Time | null;
+  /**
+   * Instruments as entered or assumed, once a pressure is known.
+   */
+  instruments?: Instruments | null;
+  /**
+   * Readings that do not count towards the loss, and why.
+   */
+  leftOut: LeftOut[];
+  /**
+   * Nitrogen for the test pressure; needs `volume` and guidance.
+   */
+  nitrogen?: NitrogenNeed | null;
+  /**
+   * Readings for a plot, more than 48 gathered over slices of time.
+   */
+  points: HoldPoint[];
+  reason: HoldReason;
+  verdict: HoldVerdict;
+  /**
+   * What must not be missed besides.
+   */
+  warnings: HoldWarning[];
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * How to carry out the test.
+ */
+export interface PressureTestGuidance {
+  hold: Time;
+  rating: RatingCheck;
+  /**
+   * Rating of the lowest-rated part less the pressure that the rule wants; negative if the rule wants too much.
+   */
+  ratingMargin?: PressureDifference | null;
+  rule: PressureTestRule;
+  source: SourceId;
+  /**
+   * The stages, in order, the last one at the test pressure.
+   */
+  stages: PressureStage[];
+  stepsSource: SourceId;
+  testPressure: GaugePressure;
+  wantedTestPressure: GaugePressure;
+}
+/**
+ * A stage on the way to the test pressure.
+ */
+export interface PressureStage {
+  action: StageAction;
+  gaugePressure: GaugePressure;
+}
+/**
+ * What the readings that count come to.
+ */
+export interface HoldFigures {
+  difference: PressureDifference;
+  differenceUncertainty: PressureDifference;
+  duration: Time;
+  expectedGaugePressure: GaugePressure;
+  /**
+   * Place in `readings` of the first reading that counts, from 0.
+   */
+  firstPlace: number;
+  holdToSee: Time;
+  /**
+   * Place of the last one.
+   */
+  lastPlace: number;
+  /**
+   * The measured loss as a leak; needs `volume`.
+   */
+  leak?: LeakSize | null;
+  leakToSee: PressureRate;
+  leastDetectable: PressureRate;
+  /**
+   * The least loss that such a hold shows, as a leak.
+   */
+  leastDetectableLeak?: LeakSize | null;
+  longer: Time;
+  measuredGaugePressure: GaugePressure;
+  pressureLossRate: PressureRate;
+  pressureLossRateUncertainty: PressureRate;
+  upperLimit: PressureRate;
+  /**
+   * The upper limit as a leak.
+   */
+  upperLimitLeak?: LeakSize | null;
+}
+/**
+ * A leak as gas and as refrigerant.
+ */
+export interface LeakSize {
+  nitrogen: LeakRate;
+  /**
+   * Refrigerant that the same leak would lose at its dew pressure at 25 °C, if it is laminar flow
+   * through a fine channel; needs `refrigerant`.
+   */
+  refrigerant?: YearlyLoss | null;
+}
+/**
+ * How far gauge and thermometer may be off, as entered or as assumed.
+ */
+export interface Instruments {
+  gaugeResolution: PressureDifference;
+  gaugeUncertainty: PressureDifference;
+  thermometerUncertainty: TemperatureDifference;
+}
+/**
+ * A reading that is left out.
+ */
+export interface LeftOut {
+  /**
+   * Its place in `readings`, counted from 0 as in the field of a problem.
+   */
+  place: number;
+  reason: LeftOutReason;
+}
+/**
+ * Nitrogen that a test takes.
+ */
+export interface NitrogenNeed {
+  assumedTemperature: Temperature;
+  /**
+   * The cylinder's pressure afterwards, against the test pressure, below which it cannot fill.
+   */
+  cylinder?: Judgement | null;
+  freeGas: Volume;
+  mass: Mass;
+}
+/**
+ * A point of the plot: a reading, or the mean of many.
+ */
+export interface HoldPoint {
+  expectedGaugePressure: GaugePressure;
+  gaugePressure: GaugePressure;
+  /**
+   * Why it is left out, if it is.
+   */
+  leftOut?: LeftOutReason | null;
+  time: Time;
+  uncertainty: PressureDifference;
+}
+/**
+ * What [`standing_test`] asks for. Nothing is required: what is entered is answered.
+ */
+export interface StandingTestInput {
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  cylinderPressure?: GaugePressureEntry;
+  cylinderVolume?: VolumeEntry;
+  designPressure?: GaugePressureEntry;
+  gaugeResolution?: PressureDifferenceEntry;
+  gaugeUncertainty?: PressureDifferenceEntry;
+  leakToSee?: PressureRateEntry;
+  lowestRating?: GaugePressureEntry;
+  plateTestPressure?: GaugePressureEntry;
+  /**
+   * Readings of the hold, in order of time, the first one after filling.
+   *
+   * @maxItems 20000
+   */
+  readings?: HoldReadingInput[];
+  refrigerant?: RefrigerantEntry;
+  testRule?: PressureTestRuleEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+  volume?: VolumeEntry;
+}
+/**
+ * One reading of a pressure hold.
+ */
+export interface HoldReadingInput {
+  ambientTemperature?: TemperatureEntry;
+  barometer?: AbsolutePressureEntry;
+  gaugePressure?: GaugePressureEntry;
+  temperature?: TemperatureEntry;
+  time?: TimeEntry;
+}
+/**
  * What [`torque`] finds.
  */
 export interface TorqueAnswer {
@@ -3323,7 +3611,7 @@ export interface VacuumHoldAnswer {
    */
   expected: ExpectedReading[];
   /**
-   * The three laws, each fitted by least squares.
+   * The three laws, each fitted by least squares; without those that only negative pressures would fit, none from fewer than four readings.
    */
   fits: Fit[];
   /**
@@ -3336,10 +3624,7 @@ export interface VacuumHoldAnswer {
    * How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
    */
   holdLonger?: Time | null;
-  /**
-   * Level at the end of the readings.
-   */
-  latest?: Level | null;
+  latest: Level;
   /**
    * The even rise, if it is a leak or as likely as not.
    */
@@ -3355,9 +3640,9 @@ export interface VacuumHoldAnswer {
   /**
    * Why it cannot be told.
    */
-  reason?: HoldReason | null;
+  reason?: HoldReason2 | null;
   saturationPressure: AbsolutePressure;
-  verdict: HoldVerdict;
+  verdict: HoldVerdict2;
   /**
    * The working.
    */

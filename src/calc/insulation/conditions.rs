@@ -126,13 +126,13 @@ impl Conditions {
         let step = if still {
             with(Step::of(
                 "step-coefficient-still",
-                "{h} = Nu·λ/{D₂} + {ε}·σ·({t}² + {t_s}²)·({t} + {t_s}), {t} and {t_s} in K",
+                "{h} = Nu·λ/{D₂} + {ε}·σ·(T² + T_s²)·(T + T_s), with T = {t}, T_s = {t_s}, absolute",
             ))
             .from(SourceId::ChurchillChu1975)
         } else {
             with(Step::of(
                 "step-coefficient-moving",
-                "{h} = Nu({v})·λ/{D₂} + {ε}·σ·({t}² + {t_s}²)·({t} + {t_s}), {t} and {t_s} in K",
+                "{h} = Nu({v})·λ/{D₂} + {ε}·σ·(T² + T_s²)·(T + T_s), with T = {t}, T_s = {t_s}, absolute",
             ))
             .with("v", "figure-air-speed", speed)
             .from(SourceId::ChurchillBernstein1977)

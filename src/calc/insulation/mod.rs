@@ -10,6 +10,7 @@ use super::ambient::{Ambient, air_steps};
 use super::input::input;
 use super::problem::{Field, Problems};
 use super::reading::{Reading, optional};
+use super::verdict::Verdict;
 use super::working::{Step, Working};
 use crate::physics::tube_heat::Tube;
 use crate::quantity::{
@@ -81,6 +82,9 @@ pub struct InsulationAnswer {
     pub thickness: Length,
     /// The next thickness that is commonly sold; absent if none is needed or none is so thick.
     pub common_thickness: Option<Length>,
+    /// The least thickness commonly sold that is in band, further above the dew point than the instruments and the
+    /// coefficient may err; absent if none is needed or none is.
+    pub sure_thickness: Option<Length>,
     /// The line with the least thickness: its outside is just as warm as it must be.
     pub least: Layer,
     /// The line without insulation.
@@ -192,6 +196,10 @@ fn answer(
         .collect();
     let next = common.iter().find(|layer| layer.thickness >= thickness);
     let common_thickness = next.filter(|_| is_needed).map(|layer| layer.thickness);
+    let sure = common
+        .iter()
+        .find(|layer| layer.against_dew_point.verdict == Verdict::InBand);
+    let sure_thickness = sure.filter(|_| is_needed).map(|layer| layer.thickness);
     let least = conditions.layer(thickness);
     let entered = entered.map(|entered| conditions.layer(entered));
     let mut working = air_steps(&input.altitude, conditions.facts.ambient.pressure);
@@ -213,6 +221,7 @@ fn answer(
         is_needed,
         thickness,
         common_thickness,
+        sure_thickness,
         bare: conditions.layer(Length::metres(0.0)),
         least,
         common,

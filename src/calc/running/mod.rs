@@ -4,6 +4,7 @@ mod check;
 mod circuit;
 mod coil;
 mod measured;
+mod notices;
 mod pattern;
 mod readings;
 mod stream;
@@ -15,11 +16,13 @@ pub use check::{Check, Deviation, Target, TargetBasis, WhyOpen};
 pub use circuit::SideAnswer;
 pub use coil::{Capacity, Uncertain};
 pub use measured::ErrorSource;
+pub use notices::{RunningCaution, RunningNotice};
 pub use pattern::{IndoorAirflow, NextCheck, Pattern, RankedCause, UsualCause, usual_causes};
 pub use readings::Accuracy;
 
 use self::circuit::Circuit;
 use self::measured::Measured;
+use self::notices::{cautions, notices};
 use self::readings::Readings;
 use super::ambient::{Ambient, air_steps};
 use super::input::input;
@@ -68,28 +71,6 @@ choice! {
         CondensingDifference = "condensing-difference",
         /// Return less supply air; in heating supply less return.
         TemperatureSplit = "temperature-split",
-    }
-}
-
-choice! {
-    /// What has to be known about the figures besides their verdicts.
-    RunningNotice {
-        /// The suction line is surely colder than dew: liquid in it, or a wrong reading or refrigerant.
-        LiquidInSuction = "liquid-in-suction",
-        /// The liquid line is surely warmer than its bubble temperature: vapour in it, or a wrong reading or refrigerant.
-        VapourInLiquid = "vapour-in-liquid",
-        /// Subcooling counts from the discharge pressure, which is above that of the liquid: it comes out too large.
-        SubcoolingFromDischarge = "subcooling-from-discharge",
-        /// Nothing says how long it has run; verdicts hold after 15 minutes only.
-        SettlingNotEntered = "settling-not-entered",
-        /// No outdoor temperature; the method asks for 55 °F or more.
-        OutdoorNotEntered = "outdoor-not-entered",
-        /// Colder than 55 °F outdoors: the charge cannot be judged by this method.
-        OutdoorTooCold = "outdoor-too-cold",
-        /// The air is changed the other way than the mode says.
-        AirTheOtherWay = "air-the-other-way",
-        /// Usual causes are known for cooling only.
-        CausesInCoolingOnly = "causes-in-cooling-only",
     }
 }
 
@@ -196,6 +177,8 @@ pub struct RunningAnswer {
     pub pattern: Option<Pattern>,
     /// What else has to be known.
     pub notices: Vec<RunningNotice>,
+    /// What can hurt where these readings are taken.
+    pub cautions: Vec<RunningCaution>,
     /// Fields that would complete what was begun.
     pub missing: Vec<Field>,
     /// How far the instruments may be off, as taken here.
@@ -334,6 +317,7 @@ fn answer(readings: &Readings, circuit: Circuit, mut working: Working) -> Runnin
         airflow,
         pattern,
         notices,
+        cautions: cautions(readings.refrigerant),
         missing: readings.missing(),
         accuracy,
         working,
@@ -382,36 +366,4 @@ fn pattern(readings: &Readings, checks: &[Check; 5], airflow: Airflow) -> Option
     };
     let known = seen.iter().any(Option::is_some) || airflow == IndoorAirflow::TooLittle;
     known.then(|| usual_causes(seen, readings.device, airflow))
-}
-
-fn notices(readings: &Readings, checks: &[Check; 5]) -> Vec<RunningNotice> {
-    use RunningNotice as N;
-    let [superheat, subcooling, _, _, split] = checks;
-    let judged = checks.iter().any(|check| check.judgement.is_some());
-    let cooling = readings.coil.mode == RunningMode::Cooling;
-    let from_discharge = readings
-        .liquid
-        .as_ref()
-        .is_some_and(|liquid| liquid.origin.field == Field::named("discharge_gauge_pressure"));
-    let notices = [
-        (N::LiquidInSuction, superheat.is_surely_negative()),
-        (N::VapourInLiquid, subcooling.is_surely_negative()),
-        (
-            N::SubcoolingFromDischarge,
-            subcooling.figure.is_some() && from_discharge,
-        ),
-        (
-            N::SettlingNotEntered,
-            judged && readings.running_time.is_none(),
-        ),
-        (
-            N::OutdoorNotEntered,
-            judged && cooling && readings.outdoor.is_none(),
-        ),
-        (N::OutdoorTooCold, readings.is_cold()),
-        (N::AirTheOtherWay, split.is_surely_negative()),
-        (N::CausesInCoolingOnly, judged && !cooling),
-    ];
-    let told = notices.iter().filter(|(_, told)| *told);
-    told.map(|(notice, _)| *notice).collect()
 }

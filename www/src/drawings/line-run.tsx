@@ -19,7 +19,6 @@ export interface RunLabels {
   readonly indoor: string;
   readonly outdoor: string;
   readonly lift: string;
-  readonly length: string;
 }
 
 /** Width of the wider line. */
@@ -34,7 +33,10 @@ export function LineRun({ sheet, figures, labels }: {
   readonly labels: RunLabels;
 }): JSX.Element {
   const { width, letter } = sheet;
-  const margin = { left: 8, right: letter * 5.5, top: letter * 2.4, bottom: letter * 2.6 };
+  const isLabelled = width >= letter * 18;
+  const margin = isLabelled ? { left: 8, right: letter * 5.5, top: letter * 1.6, bottom: 6 } : { left: 8, right: 8, top: 6, bottom: 6 };
+  // The outdoor unit is named on the side that no line comes from.
+  const isBelow = figures.rise < 0;
   // The way goes level, then up or down: what is not lift is run. A lift longer than the line is no drawing.
   const lift = Math.min(Math.abs(figures.rise), figures.length);
   const level = Math.max(figures.length - lift, figures.length * 0.08);
@@ -44,12 +46,11 @@ export function LineRun({ sheet, figures, labels }: {
   const base = margin.top + outdoorUnit.height / 2 + Math.max(up, 0);
   const from = { x: margin.left + indoorUnit.width, y: base };
   const to = { x: from.x + Math.max(across, 24), y: base - up };
-  const height = margin.top + outdoorUnit.height + Math.abs(up) + margin.bottom;
+  const height = margin.top + outdoorUnit.height + Math.abs(up) + margin.bottom + (isLabelled && isBelow ? letter * 1.6 : 0);
   const largest = Math.max(figures.liquid ?? 0, figures.gas ?? 0);
   const thick = (diameter: number | undefined): number => ((diameter ?? 0) / (largest || 1)) * widest;
   const [gas, liquid] = [thick(figures.gas), thick(figures.liquid)];
   const apart = (gas + liquid) / 4 + 2.5;
-  const isLifted = lift > 0;
   return (
     <Drawing {...sheet} height={height} alternative={labels.alternative}>
       {gas > 0 && <Tube from={from} to={to} shift={-apart} width={gas} name="gas-line" flowsOut />}
@@ -57,9 +58,13 @@ export function LineRun({ sheet, figures, labels }: {
       <rect class="unit" x={margin.left} y={from.y - indoorUnit.height / 2} {...indoorUnit} />
       <rect class="unit" x={to.x} y={to.y - outdoorUnit.height / 2} {...outdoorUnit} />
       <circle class="unit" cx={to.x + outdoorUnit.width / 2} cy={to.y} r={outdoorUnit.height * 0.36} />
-      <Label at={{ x: margin.left, y: from.y - indoorUnit.height / 2 - letter * 0.9 }} text={labels.indoor} letter={letter} anchor="start" isBare />
-      <Label at={{ x: to.x + outdoorUnit.width, y: to.y - outdoorUnit.height / 2 - letter * 0.9 }} text={labels.outdoor} letter={letter} anchor="end" isBare />
-      {isLifted && (
+      {isLabelled && (
+        <>
+          <Label at={{ x: margin.left, y: from.y - indoorUnit.height / 2 - letter * 0.9 }} text={labels.indoor} letter={letter} anchor="start" isBare />
+          <Label at={{ x: to.x + outdoorUnit.width, y: to.y + (outdoorUnit.height / 2 + letter * 0.9) * (isBelow ? 1 : -1) }} text={labels.outdoor} letter={letter} anchor="end" isBare />
+        </>
+      )}
+      {isLabelled && lift > 0 && (
         <Dimension
           from={{ x: to.x + outdoorUnit.width + 4, y: Math.max(from.y, to.y) }}
           to={{ x: to.x + outdoorUnit.width + 4, y: Math.min(from.y, to.y) }}
@@ -68,7 +73,6 @@ export function LineRun({ sheet, figures, labels }: {
           letter={letter}
         />
       )}
-      <Label at={{ x: margin.left, y: height - letter * 0.9 }} text={labels.length} letter={letter} anchor="start" isBare />
     </Drawing>
   );
 }

@@ -14,6 +14,11 @@ import { Row, Rows } from "../parts/rows";
 import { SourceList } from "../parts/sources";
 import { VerdictMark } from "../parts/verdict-line";
 import { Working } from "../parts/working";
+import { applyStyle } from "../style";
+import style from "../styles/insulation.css";
+import { unitOf } from "../unit-choice";
+
+applyStyle(style);
 
 const moisture = ["relativeHumidity", "wetBulb", "dewPoint"] as const;
 
@@ -80,6 +85,11 @@ export function Insulation(): JSX.Element {
   );
 }
 
+/** A wall as it is sold: whole millimetres. */
+function wallText(thickness: number): string {
+  return figureText("length", thickness, unitOf("length") === "mm" ? "significant" : "instrument");
+}
+
 /** Whether the air, and not a slip of the pen, is why there is no figure. */
 function isTooMoist(problems: readonly Problem[]): boolean {
   return problems.some(({ field, code }) => code === "too-high" && (field === "dewPointMargin" || moisture.some((name) => name === field)));
@@ -90,7 +100,7 @@ function figuresOf(answer: InsulationAnswer): readonly FoundFigure[] {
   const figures: FoundFigure[] = [];
   if (isNeeded) figures.push({ mark: "thickness", name: message("insulation-least"), quantity: "length", si: thickness, bound: "least" });
   if (entered) {
-    const name = message("insulation-outside", { thickness: figureText("length", entered.thickness, "table") });
+    const name = message("insulation-outside", { thickness: wallText(entered.thickness) });
     figures.push({ mark: "surfaceTemperature", name, quantity: "temperature", si: entered.surfaceTemperature });
   } else figures.push({ mark: "dewPoint", name: message("insulation-dew-point"), quantity: "temperature", si: dewPoint });
   return figures;
@@ -102,18 +112,20 @@ function verdictOf(answer: InsulationAnswer): FoundVerdict | undefined {
   return judged && { state: judged.verdict, word: message(`insulation-${judged.verdict}`), judged, quantity: "temperature-difference" };
 }
 
-function sentenceOf({ isNeeded, commonThickness }: InsulationAnswer): string {
+function sentenceOf({ isNeeded, commonThickness, sureThickness }: InsulationAnswer): string {
   if (!isNeeded) return message("insulation-none-needed");
   if (commonThickness == null) return message("insulation-none-so-thick");
-  return message("insulation-next", { thickness: figureText("length", commonThickness) });
+  const next = message("insulation-next", { thickness: wallText(commonThickness) });
+  if (sureThickness === commonThickness) return next;
+  return `${next} ${sureThickness == null ? message("insulation-none-sure") : message("insulation-sure", { thickness: wallText(sureThickness) })}`;
 }
 
 function Section({ answer }: { readonly answer: InsulationAnswer }): JSX.Element | null {
   const layer = answer.entered ?? answer.least;
   if (layer.thickness === 0) return null;
   const told = {
-    tube: figureText("length", answer.outsideDiameter, "table"),
-    thickness: answer.entered ? figureText("length", layer.thickness) : limitText("length", layer.thickness, "least"),
+    tube: message("insulation-tube", { tube: figureText("length", answer.outsideDiameter, "table") }),
+    thickness: answer.entered ? wallText(layer.thickness) : limitText("length", layer.thickness, "least"),
     temperature: figureText("temperature", layer.surfaceTemperature),
     dewPoint: figureText("temperature", answer.dewPoint),
   };
@@ -125,7 +137,7 @@ function CommonWalls({ answer: { common, bare } }: { readonly answer: Insulation
   return (
     <>
       <h2>{message("insulation-common")}</h2>
-      <dl class="rows allowances">
+      <dl class="rows marked">
         {[bare, ...common].map((layer) => (
           <CommonWall key={layer.thickness} layer={layer} />
         ))}
@@ -140,7 +152,7 @@ function CommonWall({ layer }: { readonly layer: Layer }): JSX.Element {
     <div class="row" data-wall={Math.round(thickness * 1000)}>
       <dt>
         <VerdictMark judged={againstDewPoint} />
-        <span>{thickness === 0 ? message("insulation-bare") : figureText("length", thickness)}</span>
+        <span>{thickness === 0 ? message("insulation-bare") : wallText(thickness)}</span>
       </dt>
       <dd>
         {figureText("temperature", surfaceTemperature)}

@@ -8,3 +8,4 @@ export { PipeFriction } from "./pipe-friction";
 export { PumpDown } from "./pump-down";
 export { Charge } from "./charge";
 export { RoomLimit } from "./room-limit";
+export { Running } from "./running";

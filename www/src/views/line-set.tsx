@@ -18,7 +18,7 @@ import style from "../styles/line-set.css";
 import { runUnit } from "../unit-choice";
 import * as asked from "./line-set/ask";
 import { CheckList } from "./line-set/check-list";
-import { checksOf, nameOf, overall } from "./line-set/checks";
+import { checksOf, overall } from "./line-set/checks";
 import { DutyPanel } from "./line-set/duty-panel";
 
 applyStyle(style);
@@ -29,13 +29,11 @@ export function LineSet(): JSX.Element {
   const { answer, problems } = asked.ask();
   const checks = answer ? checksOf(answer) : [];
   const all = overall(checks);
-  const outside = checks.filter(({ kind, judged }) => kind !== "precharge" && judged.verdict === "out-of-band");
   return (
     <Card name="line-set" example={asked.example} fromKit={["refrigerant"]}>
       <Finding
         figures={answer ? figuresOf(answer) : []}
         verdict={all && { state: all.state, word: message(`line-set-all-${all.state}`, { count: all.count }) }}
-        sentence={outside.length > 0 ? message("line-set-outside", { names: outside.map(nameOf).join("; ") }) : undefined}
         problems={problems}
         shownAt={asked.shownAt}
         empty={message("line-set-empty")}
@@ -54,12 +52,15 @@ export function LineSet(): JSX.Element {
 
 /** What is read from afar: the liquid's margin where it is least, and what the gas line takes. */
 function figuresOf({ cooling, heating }: LineSetAnswer): readonly FoundFigure[] {
-  const margins = [cooling, heating].flatMap((duty) => (duty?.flashMargin ? [duty.flashMargin.figure] : []));
-  const kelvins = (mark: string, si: number): FoundFigure => ({ mark, name: message(`line-set-${mark}`), quantity: "temperature-difference", si });
+  const [left, other] = [cooling?.flashMargin?.figure, heating?.flashMargin?.figure];
+  const isLeastInHeating = other !== undefined && (left === undefined || other < left);
+  const way = message(isLeastInHeating ? "line-set-heating" : "line-set-cooling");
+  const least = isLeastInHeating ? other : left;
+  const kelvins = (mark: string, si: number): FoundFigure => ({ mark, name: message(`line-set-${mark}`, { way }), quantity: "temperature-difference", si });
   const [capacity, drop] = [cooling?.capacityRatio, (cooling ?? heating)?.suctionLine?.saturationDrop];
   const velocity = (cooling ?? heating)?.suctionLine?.velocity;
   const found: readonly FoundFigure[] = [
-    ...(margins.length > 0 ? [kelvins("left", Math.min(...margins))] : []),
+    ...(least !== undefined ? [kelvins("left", least)] : []),
     ...(capacity != null ? [{ mark: "capacity", name: message("line-set-capacity"), quantity: "ratio" as const, si: capacity, precision: "table" as const }] : []),
     ...(drop != null ? [kelvins("gas-drop", drop)] : []),
     ...(velocity != null ? [{ mark: "velocity", name: message("line-set-gas-velocity"), quantity: "velocity" as const, si: velocity }] : []),
@@ -76,9 +77,9 @@ function Fields({ problems }: Pick<asked.Asked, "problems">): JSX.Element {
       <h2>{message("line-set-lines")}</h2>
       <CardFields fields={[...asked.liquidTube, ...asked.gasTube]} problems={problems} />
       <CardFields fields={asked.runFields} problems={problems} />
-      <h2>{message("line-set-duty", { way: message("line-set-cooling") })}</h2>
+      <h2>{message("field-cooling")}</h2>
       <CardFields fields={[...asked.refrigerantField, ...asked.coolingFields]} problems={problems} />
-      <Disclosure name="line-set-more" summary={<span>{message("line-set-duty", { way: message("line-set-heating") })}</span>} mustShow={mustShow(asked.heatingFields)}>
+      <Disclosure name="line-set-more" summary={<span>{message("field-heating")}</span>} mustShow={mustShow(asked.heatingFields)}>
         <CardFields fields={asked.heatingFields} problems={problems} />
       </Disclosure>
       <Disclosure name="line-set-more" summary={<span>{message("line-set-plate")}</span>} mustShow={mustShow(asked.plateFields)}>
@@ -104,18 +105,22 @@ function Run({ answer: { liquidLine, suctionLine, rise } }: { readonly answer: L
   const sheet = useSheet();
   const run = liquidLine?.length ?? suctionLine?.length;
   if (run == null || run === 0) return null;
-  const length = figureText("length", run, "table", runUnit());
-  const lift = figureText("length", Math.abs(rise ?? 0), "table", runUnit());
+  const length = figureText("length", run, "instrument", runUnit());
+  const lift = figureText("length", Math.abs(rise ?? 0), "instrument", runUnit());
   const higher = rise == null ? "unknown" : rise > 0 ? "outdoor" : rise < 0 ? "indoor" : "none";
   const figures = { length: run, rise: rise ?? 0, liquid: widthOf(liquidLine), gas: widthOf(suctionLine) };
   const labels = {
     indoor: message("choice-indoor"),
     outdoor: message("choice-outdoor"),
     lift,
-    length: message("line-set-run", { length }),
     alternative: message("line-set-drawing", { length, lift, higher }),
   };
-  return <LineRun sheet={sheet} figures={figures} labels={labels} />;
+  return (
+    <figure class="line-run">
+      <LineRun sheet={sheet} figures={figures} labels={labels} />
+      <figcaption>{message(rise == null ? "line-set-run" : "line-set-run-and-lift", { length, lift })}</figcaption>
+    </figure>
+  );
 }
 
 function widthOf(line: LineSetAnswer["liquidLine"]): number | undefined {
@@ -135,12 +140,12 @@ function Tubes({ answer }: { readonly answer: LineSetAnswer }): JSX.Element {
             <Rows>
               <Row name={message("figure-bore")} figure={figureText("length", line.bore, "table")} />
               {line.equivalentLength != null && (
-                <Row name={message("figure-equivalent-length")} figure={figureText("length", line.equivalentLength, "table", runUnit())} />
+                <Row name={message("figure-equivalent-length")} figure={figureText("length", line.equivalentLength, "instrument", runUnit())} />
               )}
               {line.rating && (
                 <Row
                   name={message("figure-rated-pressure")}
-                  figure={figureText("gauge-pressure", line.rating.ratedPressure, "table")}
+                  figure={figureText("gauge-pressure", line.rating.ratedPressure)}
                   beneath={message("line-set-rated-at", { temperature: figureText("temperature", line.rating.temperature) })}
                 />
               )}

@@ -4,6 +4,7 @@ import type { JSX } from "preact";
 import { calculate, type OccupiedRoomInput, type RoomAllowance, type RoomLimitAnswer } from "../core";
 import { message } from "../locale";
 import { answerOf, Card, problemsOf } from "../parts/card";
+import { Cautions } from "../parts/cautions";
 import { CardFields, inputOf, type CardField } from "../parts/card-fields";
 import { Disclosure } from "../parts/disclosure";
 import { EntryRows } from "../parts/entry-rows";
@@ -21,7 +22,7 @@ import { floorUnit, roomUnit, runUnit } from "../unit-choice";
 applyStyle(style);
 
 const fields: readonly CardField<"room-limit">[] = [
-  { name: "refrigerant", as: "refrigerant", none: "room-limit-no-refrigerant" },
+  { name: "refrigerant", as: "refrigerant", none: "choose" },
   { name: "charge", quantity: "mass", words: true },
 ];
 
@@ -89,6 +90,7 @@ export function RoomLimit(): JSX.Element {
       >
         <CardFields fields={others} problems={problems} />
       </Disclosure>
+      <Cautions ids={["saturation-caution-cold", "room-limit-caution-licence"]} />
     </Card>
   );
 }
@@ -133,7 +135,7 @@ function nameOf(room: RoomAllowance, { rooms }: RoomLimitAnswer): string {
 
 function cautionsOf({ notices, safetyClass }: RoomLimitAnswer): readonly string[] {
   const own = notices.map((notice) => `choice-${notice}`);
-  return [...own, ...(safetyClass.figure === "A1" ? [] : ["saturation-caution-flammable"]), "saturation-caution-cold", "room-limit-caution-licence"];
+  return safetyClass.figure === "A1" ? own : [...own, "saturation-caution-flammable"];
 }
 
 /** Each room with what it allows, what limits it and how small it might be. */
@@ -142,7 +144,7 @@ function RoomRows({ answer }: { readonly answer: RoomLimitAnswer }): JSX.Element
   return (
     <>
       <h2>{message("room-limit-rooms")}</h2>
-      <dl class="rows allowances">
+      <dl class="rows marked">
         {answer.rooms.map((room, place) => (
           <div key={place} class="row" data-room={place + 1}>
             <dt>

@@ -46,5 +46,10 @@ export const screens = [
   { name: "room-limit-mistaken", place: "#/room-limit?refrigerant=R-32&charge=much&area1=0 m²&mounting1=wall&releaseHeight1=1 m", at: '[data-problem-of="area1"]' },
   { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78 %&thickness=13 mm" },
   { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100 %&thickness=1 m", at: '[data-problem-of="thickness"]' },
+  { name: "running", place: "#/running?refrigerant=R-410A&meteringDevice=fixed-orifice&suctionGaugePressure=6.1 bar&suctionLineTemperature=17.5 °C&liquidGaugePressure=21.8 bar&liquidLineTemperature=36.5 °C&plateSubcooling=6 K&outdoorDryBulb=31 °C&runningTime=25 min&returnDryBulb=24 °C&returnWetBulb=17.2 °C&supplyDryBulb=16 °C&supplyRelativeHumidity=84 %&targetSplit=11 K&airflow=1150 m³/h&plateCapacity=6.8 kW" },
+  { name: "running-air", place: "#/running?refrigerant=R-410A&meteringDevice=fixed-orifice&suctionGaugePressure=6.1 bar&suctionLineTemperature=17.5 °C&liquidGaugePressure=21.8 bar&liquidLineTemperature=36.5 °C&plateSubcooling=6 K&outdoorDryBulb=31 °C&runningTime=25 min&returnDryBulb=24 °C&returnWetBulb=17.2 °C&supplyDryBulb=16 °C&supplyRelativeHumidity=84 %&targetSplit=11 K&airflow=1150 m³/h&plateCapacity=6.8 kW", at: '[data-figure="total"]' },
+  { name: "running-mistaken", place: "#/running?refrigerant=R-410A&suctionGaugePressure=strong&liquidGaugePressure=21.8 bar&liquidLineTemperature=36.5 °C&returnDryBulb=24 °C&returnWetBulb=30 °C&supplyDryBulb=16 °C", at: '[data-problem-of="suctionGaugePressure"]' },
+  { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78&thickness=13 mm" },
+  { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100&thickness=1 m", at: '[data-problem-of="thickness"]' },
   { name: "settings", place: "#/settings" },
 ];

@@ -61,6 +61,10 @@ export function nameOf({ kind, of }: Check): string {
   return message(`line-set-check-${kind}`, of === undefined ? {} : { of: message(`line-set-${of}`) });
 }
 
+export function isInside({ judged }: Check): boolean {
+  return judged.verdict === "in-band";
+}
+
 /** All together. More line than the factory charge is for is no fault: it is charged for. */
 export function overall(checks: readonly Check[]): { readonly state: Verdict; readonly count: number } | undefined {
   const counted = checks.filter(({ kind }) => kind !== "precharge");

@@ -14,7 +14,7 @@ export function DutyPanel({ duty, way }: { readonly duty: Duty; readonly way: "c
   const gas = message(`line-set-gas-${way}`);
   return (
     <section>
-      <h2>{message("line-set-duty", { way: name })}</h2>
+      <h2>{message("line-set-flow", { way: name })}</h2>
       <Rows>
         <Row mark={`massFlow-${way}`} name={message("figure-mass-flow")} figure={figureText("mass-flow", massFlow)} />
         <Row name={message(`line-set-effect-${way}`)} figure={figureText("specific-enthalpy", effect)} />
@@ -25,7 +25,7 @@ export function DutyPanel({ duty, way }: { readonly duty: Duty; readonly way: "c
             beneath={dischargeSuperheat.source === "plate" ? undefined : message("line-set-usual")}
           />
         )}
-        {staticHead != null && (
+        {staticHead != null && staticHead !== 0 && (
           <Row
             mark={`staticHead-${way}`}
             name={message(staticHead < 0 ? "line-set-head-gained" : "line-set-head-lost")}
@@ -33,7 +33,7 @@ export function DutyPanel({ duty, way }: { readonly duty: Duty; readonly way: "c
           />
         )}
         {capacityRatio != null && (
-          <Row mark="capacityRatio" name={message("line-set-capacity")} figure={figureText("ratio", capacityRatio, "table")} />
+          <Row mark="capacityRatio" name={message("line-set-capacity-row")} figure={figureText("ratio", capacityRatio, "table")} />
         )}
         {oilReturn != null && (
           <Row

@@ -1,0 +1,87 @@
+// What the card of the running system asks: its fields by panel, and the answers that each panel draws
+// from. A bad field withholds its own panel's figures and no other's.
+
+import { calculate, type Problem, type RunningAnswer } from "../../core";
+import { airInput } from "../../parts/air-fields";
+import { answerOf, problemsOf } from "../../parts/card";
+import { inputOf, type CardField } from "../../parts/card-fields";
+import { textOf } from "../../parts/fields";
+
+type Fields = readonly CardField<"running">[];
+
+/** Both the circuit and the air hang on it. */
+const mode: Fields = [{ name: "mode", choices: ["cooling", "heating"], otherwise: "cooling" }];
+
+export const systemFields: Fields = [
+  { name: "refrigerant", as: "refrigerant" },
+  ...mode,
+  { name: "meteringDevice", choices: ["thermostatic-valve", "electronic-valve", "fixed-orifice"] },
+];
+
+export const circuitFields: Fields = [
+  { name: "suctionGaugePressure", quantity: "gauge-pressure", signed: true },
+  { name: "suctionLineTemperature", quantity: "temperature", signed: true },
+  { name: "liquidGaugePressure", quantity: "gauge-pressure" },
+  { name: "liquidLineTemperature", quantity: "temperature", signed: true },
+  { name: "plateSuperheat", quantity: "temperature-difference" },
+  { name: "plateSubcooling", quantity: "temperature-difference" },
+  { name: "outdoorDryBulb", quantity: "temperature", signed: true },
+  { name: "runningTime", quantity: "time" },
+];
+
+export const airSideFields: Fields = [
+  { name: "returnDryBulb", quantity: "temperature", signed: true },
+  { name: "supplyDryBulb", quantity: "temperature", signed: true },
+  { name: "returnWetBulb", quantity: "temperature", signed: true, instead: ["returnRelativeHumidity"] },
+  { name: "supplyWetBulb", quantity: "temperature", signed: true, instead: ["supplyRelativeHumidity"] },
+  { name: "returnRelativeHumidity", quantity: "ratio", instead: ["returnWetBulb"] },
+  { name: "supplyRelativeHumidity", quantity: "ratio", instead: ["supplyWetBulb"] },
+  { name: "targetSplit", quantity: "temperature-difference" },
+  { name: "airflow", quantity: "volume-flow", words: true },
+  { name: "plateCapacity", quantity: "power", words: true },
+];
+
+export const airflowFields: Fields = [{ name: "airflowChecked", as: "yes-no", otherwise: "false" }];
+
+/** What has a usual value, or stands in for another reading. */
+export const otherFields: Fields = [
+  { name: "dischargeGaugePressure", quantity: "gauge-pressure" },
+  { name: "suctionGaugeUncertainty", quantity: "pressure-difference" },
+  { name: "liquidGaugeUncertainty", quantity: "pressure-difference" },
+  { name: "thermometerUncertainty", quantity: "temperature-difference" },
+  { name: "humidityUncertainty", quantity: "ratio" },
+  { name: "airflowUncertainty", quantity: "ratio" },
+  { name: "evaporatingDifferenceBand", quantity: "temperature-difference" },
+  { name: "condensingDifferenceBand", quantity: "temperature-difference" },
+];
+
+export const shownAt: readonly string[] = [
+  ...[systemFields, circuitFields, airSideFields, airflowFields, otherFields].flat().map(({ name }) => name),
+  "altitude",
+  "barometer",
+];
+
+export interface Asked {
+  readonly circuit: RunningAnswer | undefined;
+  readonly air: RunningAnswer | undefined;
+  readonly problems: readonly Problem[];
+}
+
+export function ask(): Asked {
+  const ofCircuit = { ...inputOf(systemFields), ...inputOf(circuitFields), ...inputOf(otherFields), ...airInput() };
+  const ofAir = { ...inputOf(mode), ...inputOf(airSideFields), ...airInput() };
+  const whole = calculate("running", { ...ofCircuit, ...ofAir, ...inputOf(airflowFields) });
+  const answer = answerOf(whole);
+  if (answer) return { circuit: answer, air: answer, problems: [] };
+  return {
+    circuit: answerOf(calculate("running", ofCircuit)),
+    air: answerOf(calculate("running", ofAir)),
+    problems: problemsOf(whole),
+  };
+}
+
+/** Whether anything stands in these fields, or is wrong there. */
+export function concern(fields: Fields, problems: readonly Problem[]): boolean {
+  const isWrong = problems.some(({ field }) => fields.some(({ name }) => name === field));
+  return isWrong || fields.some(({ name }) => textOf(name) !== "");
+}
