@@ -1429,6 +1429,74 @@ figure-gauge-step = step of the gauge
 figure-probability = probability
 figure-volume = volume
 figure-leak-rate = gas through the leak
+## Standing test
+
+field-leakToSee = Loss that matters
+field-testRule = Rule of the test
+field-plateTestPressure = Test pressure on the plate
+field-lowestRating = Lowest-rated part bears
+field-cylinderVolume = Nitrogen cylinder, water volume
+field-cylinderPressure = Nitrogen cylinder, gauge
+
+choice-tight = Tight
+choice-losing-gas = Losing gas
+choice-loss-ruled-out = A leak of the size that matters would have shown, and none did.
+choice-loss-beyond-uncertainty = More is lost than gauge, thermometer and weather explain.
+choice-large-loss = More than a fifth of the gas is gone.
+choice-too-short-to-tell = Too short, or read too coarsely: a leak of the size that matters could still hide.
+choice-near-leak-to-see = Some loss shows, not beyond chance. With it a leak of the size that matters cannot be ruled out.
+choice-loss-may-have-ended = A loss shows that may be over: gas let out at one moment, or nitrogen still settling after filling. Read on.
+choice-fell-near-end = Gas was lost so near the end that nobody knows how it goes on. Read on.
+choice-pressure-rose = The pressure rose more than temperature explains. Look at the probe, the gauge and the closed valve.
+choice-above-lowest-rating = A reading stands above what the lowest-rated part bears: let the pressure down now.
+choice-test-pressure-capped = The rule wants more than the lowest-rated part bears. The stages end at its rating: take the part off, or ask who made the equipment.
+choice-stray = off both its neighbours: misread, or the gauge was knocked
+choice-temperature-changing = the temperature changed too fast for the nitrogen to follow
+choice-settling = the nitrogen was still settling after filling
+choice-before-step = before gas was let out or added at one moment
+choice-after-step = after gas was let out at one moment, too near the end
+choice-within-rating = Every part bears it.
+choice-above-rating = A part bears less than the rule wants.
+choice-rating-open = What the lowest-rated part bears is not entered: find it before any pressure goes on.
+choice-soap-joints = Listen, and soap every joint.
+choice-stop-and-look = Stop. Nothing gives way, the gauge stands.
+choice-hold = Close the cylinder, take the hose off, hold and read.
+
+step-test-pressure = Test pressure by the rule
+step-nitrogen-need = Nitrogen that flows in
+step-hold-difference = Measured less expected
+step-pressure-loss-rate = Loss over time at one temperature: a weighted line through all readings that count
+step-loss-uncertainty = Its standard uncertainty: what differs from reading to reading, and what no number of readings averages out
+step-upper-limit = No more than this is lost
+step-least-detectable = Least loss that such a hold shows
+step-hold-to-see = How long a hold must last to show the loss that matters
+step-leak-throughput = Nitrogen through the leak
+step-refrigerant-loss = Refrigerant through the same leak at 25 °C, taken as laminar flow through a fine channel
+
+figure-test-factor = factor of the rule
+figure-rule-pressure = pressure that the rule starts from
+figure-test-pressure = test pressure
+figure-nitrogen-density = density of the nitrogen at the test pressure
+figure-nitrogen-density-before = density of the nitrogen before
+figure-nitrogen-mass = nitrogen
+figure-measured-gauge-pressure = measured gauge pressure
+figure-hold-difference = measured less expected
+figure-hold-points = points
+figure-hold-duration = from the first to the last
+figure-hold-scatter = scatter over what the instruments explain
+figure-pressure-loss-rate = loss over time
+figure-gauge-resolution = smallest step of the gauge
+figure-gauge-uncertainty = gauge may be off by
+figure-thermometer-uncertainty = thermometer may be off by
+figure-loss-uncertainty = standard uncertainty of the loss
+figure-coverage-factor = standard uncertainties
+figure-upper-limit = most that is lost
+figure-least-detectable = least loss that shows
+figure-leak-to-see = loss that matters
+figure-hold-to-see = length of the hold
+figure-nitrogen-throughput = nitrogen through the leak
+figure-nitrogen-viscosity = viscosity of nitrogen
+figure-refrigerant-loss = refrigerant lost
 
 ## The card of the running system.
 

@@ -59,8 +59,9 @@ impl Loss {
         let (mut own, mut warming, mut has_barometer) = (0.0, 0.0, true);
         for point in sorted.used() {
             let share = line.share(&point.spot());
-            // Rounding is taken from end to end below, for neighbours are often rounded alike.
-            let variance = scatter * point.variance - instruments.rounding();
+            // Rounding and wandering are taken from end to end below, for neighbours have them in common.
+            let in_common = instruments.rounding() + instruments.wander(point.per_kelvin());
+            let variance = scatter * point.variance - in_common;
             own += squared(share) * variance;
             warming += share * point.temperature;
             has_barometer &= point.has_barometer;
