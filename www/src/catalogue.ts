@@ -2963,7 +2963,7 @@ export interface Capacity {
   ofPlate?: UncertainRatio | null;
   sensible: UncertainPower;
   /**
-   * Sensible over total heat; absent where the total may be nothing.
+   * Sensible over total heat in cooling; absent where the total may be nothing.
    */
   sensibleHeatRatio?: Ratio | null;
   /**
