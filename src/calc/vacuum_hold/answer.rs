@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::finding::{FEWEST_MOMENTS, Finding, HoldReason, HoldVerdict};
 use super::fit::Trial;
 use super::pass_rule::PassCheck;
-use super::posterior::{Case, Posterior, Spread};
+use super::posterior::{Posterior, Spread, Which, settled_after};
 use super::{Cause, Hold, MICRON, SATURATION_ERROR, Shape};
 use crate::calc::working::Working;
 use crate::physics::water::{Surface, saturation_temperature, surface};
@@ -109,11 +109,7 @@ impl Fit {
     pub(super) fn at(&self, time: f64) -> AbsolutePressure {
         let start = self.start.in_pascals();
         let constant = self.time_constant.map_or(0.0, Time::in_seconds);
-        let settled = if constant > 0.0 {
-            -libm::expm1(-time / constant)
-        } else {
-            0.0
-        };
+        let settled = settled_after(time, constant);
         let levelled = self.plateau.map_or(0.0, |p| p.in_pascals() - start);
         let rate = self.rate.map_or(0.0, PressureRate::in_pascals_per_second);
         AbsolutePressure::pascals(start + levelled * settled + rate * time)
@@ -184,19 +180,20 @@ impl Hold {
         let highest = SATURATION_ERROR * self.saturation.in_pascals();
         let posterior = Posterior::of(&self.record, &self.noises, self.dry_limit, highest);
         let finding = Finding::of(self, &posterior);
-        let noise = posterior.mean(|_| true, |case| (case.noise, 0.0));
         let latest = self.level(&posterior, &finding, self.record.held);
         let plateau = posterior.plateau();
         let leak = self.leak(&posterior, &finding);
-        let fits: Vec<Fit> = Shape::ALL
-            .iter()
-            .filter(|_| self.record.moments >= FEWEST_MOMENTS)
-            .filter_map(|shape| fit(&posterior, *shape, self.record.points.len()))
-            .collect();
-        let times = (0..self.curve_points).map(|place| {
-            let last = f64::from(self.curve_points.saturating_sub(1).max(1));
-            self.curve_until * f64::from(place) / last
-        });
+        let mut fits = Vec::with_capacity(Shape::ALL.len());
+        if self.record.moments >= FEWEST_MOMENTS {
+            for shape in Shape::ALL {
+                fits.extend(fit(&posterior, *shape, self.record.points.len()));
+            }
+        }
+        let last = f64::from(self.curve_points.saturating_sub(1).max(1));
+        let mut times = Vec::with_capacity(self.curve_points.into());
+        for place in 0..self.curve_points {
+            times.push(self.curve_until * f64::from(place) / last);
+        }
         VacuumHoldAnswer {
             verdict: finding.verdict,
             reason: finding.reason,
@@ -208,8 +205,8 @@ impl Hold {
             plateau,
             leak,
             latest: Level::of(latest),
-            expected: expected(&posterior, EXPECTED_AT.into_iter()),
-            curve: expected(&posterior, times),
+            expected: expected(&posterior, &EXPECTED_AT),
+            curve: expected(&posterior, &times),
             pass: self.pass_check(&posterior, &finding),
             hold_longer: finding.hold_longer.map(Time::seconds),
             held: Time::seconds(self.record.held),
@@ -217,17 +214,17 @@ impl Hold {
             ambient_assumed: self.ambient_assumed,
             saturation_pressure: self.saturation,
             dry_pressure: AbsolutePressure::pascals(self.dry_limit),
-            gauge_noise: noise.map(|(noise, _)| Ratio::of_one(noise)),
+            gauge_noise: posterior.noise().map(Ratio::of_one),
             gauge_resolution: PressureDifference::pascals(self.record.resolution),
         }
     }
 
     fn leak(&self, posterior: &Posterior, finding: &Finding) -> Option<LeakFound> {
-        let leaks = |case: &Case| case.cause == Cause::Leak;
+        let leaks = Which::Of(Cause::Leak);
         if finding.verdict != HoldVerdict::Leak && posterior.probability(leaks) < AS_LIKELY_AS_NOT {
             return None;
         }
-        let (rate, spread) = posterior.mean(leaks, |case| case.free)?;
+        let (rate, spread) = posterior.free(leaks)?;
         let gas = |volume: crate::quantity::Volume| rate * volume.in_cubic_metres();
         Some(LeakFound {
             rate: PressureRate::pascals_per_second(rate),
@@ -243,28 +240,30 @@ const AS_LIKELY_AS_NOT: f64 = 0.5;
 impl Posterior {
     /// The plateau, if levelling off is as likely as not.
     fn plateau(&self) -> Option<Level> {
-        let levels = |case: &Case| case.shape == Shape::Plateau;
+        let levels = Which::By(Shape::Plateau);
         if self.probability(levels) < AS_LIKELY_AS_NOT {
             return None;
         }
-        self.mean(levels, |case| case.free).map(Level::of)
+        self.free(levels).map(Level::of)
     }
 }
 
-fn expected(posterior: &Posterior, times: impl Iterator<Item = f64>) -> Vec<ExpectedReading> {
-    let reading = |time: f64| {
-        let (pressure, spread) = posterior.expected(time, |_| true)?;
-        Some(ExpectedReading {
-            time: Time::seconds(time),
-            pressure: AbsolutePressure::pascals(pressure.max(0.0)),
-            uncertainty: PressureDifference::pascals(COVERAGE * spread),
-        })
-    };
-    times.filter_map(reading).collect()
+fn expected(posterior: &Posterior, times: &[f64]) -> Vec<ExpectedReading> {
+    let mut readings = Vec::with_capacity(times.len());
+    for time in times {
+        if let Some((pressure, spread)) = posterior.expected(*time, Which::All) {
+            readings.push(ExpectedReading {
+                time: Time::seconds(*time),
+                pressure: AbsolutePressure::pascals(pressure.max(0.0)),
+                uncertainty: PressureDifference::pascals(COVERAGE * spread),
+            });
+        }
+    }
+    readings
 }
 
 fn likelihoods(posterior: &Posterior) -> Likelihoods {
-    let of = |cause: Cause| posterior.probability(|case| case.cause == cause);
+    let of = |cause: Cause| posterior.probability(Which::Of(cause));
     let other = of(Cause::SlowRise) + of(Cause::Falling) + of(Cause::HighLevel);
     Likelihoods {
         dry_and_tight: Ratio::of_one(of(Cause::DryAndTight)),
@@ -276,20 +275,24 @@ fn likelihoods(posterior: &Posterior) -> Likelihoods {
 
 /// The least-squares fit of a law over its trials, each as likely as the readings make it.
 fn fit(posterior: &Posterior, shape: Shape, points: usize) -> Option<Fit> {
-    let of_shape = || posterior.trials.iter().filter(|t| t.shape == shape);
-    let likely = |trial: &Trial| trial.log_readings;
-    let best = of_shape().map(likely).fold(f64::NEG_INFINITY, f64::max);
-    let [mut start, mut free, mut constant, mut added] = [(); 4].map(|()| Spread::default());
-    let mut least = f64::INFINITY;
-    for trial in of_shape() {
-        let weight = libm::exp(likely(trial) - best);
-        let line = &trial.line;
-        free.add(weight, (line.free, line.spread * line.spread));
-        start.add(weight, (line.start + line.start_slope * line.free, 0.0));
-        constant.add(weight, (trial.time_constant, 0.0));
-        added.add(weight, (trial.outgassing, 0.0));
-        if weight >= 1.0 {
-            least = line.misfit;
+    let mut best: Option<&Trial> = None;
+    for trial in &posterior.trials {
+        let is_better = best.is_none_or(|best| trial.log_readings > best.log_readings);
+        if trial.shape == shape && is_better {
+            best = Some(trial);
+        }
+    }
+    let best = best?;
+    let (mut start, mut free) = (Spread::default(), Spread::default());
+    let (mut constant, mut added) = (Spread::default(), Spread::default());
+    for trial in &posterior.trials {
+        if trial.shape == shape {
+            let weight = libm::exp(trial.log_readings - best.log_readings);
+            let line = &trial.line;
+            free.add(weight, (line.free, line.spread * line.spread));
+            start.add(weight, (line.start + line.start_slope * line.free, 0.0));
+            constant.add(weight, (trial.time_constant, 0.0));
+            added.add(weight, (trial.outgassing, 0.0));
         }
     }
     let (start, _) = start.mean()?;
@@ -307,7 +310,7 @@ fn fit(posterior: &Posterior, shape: Shape, points: usize) -> Option<Fit> {
     }
     Some(Fit {
         law: shape,
-        probability: Ratio::of_one(posterior.probability(|case| case.shape == shape)),
+        probability: Ratio::of_one(posterior.probability(Which::By(shape))),
         start: AbsolutePressure::pascals(start),
         plateau: plateau.map(AbsolutePressure::pascals),
         plateau_uncertainty: plateau_spread.map(|s| PressureDifference::pascals(COVERAGE * s)),
@@ -315,7 +318,7 @@ fn fit(posterior: &Posterior, shape: Shape, points: usize) -> Option<Fit> {
         time_constant_uncertainty: levels.then(|| Time::seconds(COVERAGE * constant_spread)),
         rate: rises.then(|| PressureRate::pascals_per_second(free)),
         rate_uncertainty: rises.then(|| PressureRate::pascals_per_second(COVERAGE * spread)),
-        deviation: Ratio::of_one((least / points as f64).sqrt()),
+        deviation: Ratio::of_one((best.line.misfit / points as f64).sqrt()),
     })
 }
 

@@ -1,7 +1,7 @@
 //! The verdict, and how much longer to hold where there is none.
 
 use super::answer::LEAST_LEVEL;
-use super::posterior::Posterior;
+use super::posterior::{Posterior, Which};
 use super::{Cause, Hold};
 use crate::quantity::choice;
 
@@ -75,7 +75,7 @@ impl Finding {
     pub fn of(hold: &Hold, posterior: &Posterior) -> Self {
         let causes = ranked(posterior);
         let [(likeliest, probability), ..] = causes;
-        let leak = posterior.probability(|case| case.cause == Cause::Leak);
+        let leak = posterior.probability(Which::Of(Cause::Leak));
         let decided = verdict_of(likeliest);
         // The margin is that of the condition which is the nearer to failing.
         let margin = match decided {
@@ -113,7 +113,7 @@ impl Hold {
             Some(
                 HoldReason::TooFewReadings | HoldReason::FitsNoLaw | HoldReason::GaugeShowsNothing,
             ) => None,
-            _ => posterior.expected(time, |_| true),
+            _ => posterior.expected(time, Which::All),
         };
         by_laws.unwrap_or_else(|| (self.record.near(time), 0.0))
     }
@@ -130,7 +130,7 @@ fn ranked(posterior: &Posterior) -> [(Cause, f64); 2] {
         Cause::Falling,
         Cause::HighLevel,
     ] {
-        let found = (cause, posterior.probability(|case| case.cause == cause));
+        let found = (cause, posterior.probability(Which::Of(cause)));
         let [first, second] = best;
         if found.1 > first.1 {
             best = [found, first];
@@ -161,8 +161,10 @@ fn obstacle(hold: &Hold, posterior: &Posterior) -> Option<HoldReason> {
     if record.points.iter().all(|point| point.level < LEAST_LEVEL) {
         return Some(HoldReason::GaugeShowsNothing);
     }
-    let misfits = posterior.trials.iter().map(|trial| trial.line.misfit);
-    let misfit = misfits.fold(f64::INFINITY, f64::min);
+    let mut misfit = f64::INFINITY;
+    for trial in &posterior.trials {
+        misfit = misfit.min(trial.line.misfit);
+    }
     let free = (record.points.len() as f64 - UNKNOWNS).max(1.0);
     (misfit > WORST_MISFIT * free).then_some(HoldReason::FitsNoLaw)
 }
@@ -171,14 +173,15 @@ fn obstacle(hold: &Hold, posterior: &Posterior) -> Option<HoldReason> {
 fn longer(hold: &Hold, posterior: &Posterior, causes: [(Cause, f64); 2]) -> Option<f64> {
     let [(first, _), (second, _)] = causes;
     let noise = hold.noises.last().copied().unwrap_or(0.0);
-    LONGER.into_iter().find(|more| {
+    for more in LONGER {
         let time = hold.record.held + more;
-        let of = |cause: Cause| posterior.expected(time, |case| case.cause == cause);
-        let (Some(one), Some(other)) = (of(first), of(second)) else {
-            return false;
-        };
-        let scatter = noise * one.0.min(other.0) + hold.record.resolution;
-        let spread = one.1 * one.1 + other.1 * other.1 + scatter * scatter;
-        (one.0 - other.0).abs() > APART * spread.sqrt()
-    })
+        let (one, spread) = posterior.expected(time, Which::Of(first))?;
+        let (other, other_spread) = posterior.expected(time, Which::Of(second))?;
+        let scatter = noise * one.min(other) + hold.record.resolution;
+        let squares = spread * spread + other_spread * other_spread + scatter * scatter;
+        if (one - other).abs() > APART * squares.sqrt() {
+            return Some(more);
+        }
+    }
+    None
 }

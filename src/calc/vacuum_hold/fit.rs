@@ -1,5 +1,6 @@
 //! Fits of the three laws to a hold: at a given time constant each is straight in its other unknowns.
 
+use super::posterior::settled_after;
 use super::record::Record;
 use super::{Shape, prior};
 
@@ -155,70 +156,97 @@ impl Noise {
         })
     }
 
-    fn trial(
-        &self,
-        shape: Shape,
-        (time_constant, outgassing): (f64, f64),
-        mass: f64,
-        line: Option<Line>,
-    ) -> Option<Trial> {
-        line.map(|line| {
-            let log_readings = self.log_scale - 0.5 * line.misfit;
-            Trial {
-                shape,
-                time_constant,
-                outgassing,
-                noise: self.noise,
-                log_readings,
-                log_likelihood: log_readings + libm::log(mass * line.start_spread * line.spread),
-                line,
-            }
-        })
+    /// A law as one of the trials, if it can be fitted.
+    fn try_out(&self, trials: &mut Vec<Trial>, choice: Choice, line: Option<Line>) {
+        let Some(line) = line else {
+            return;
+        };
+        let log_readings = self.log_scale - 0.5 * line.misfit;
+        let worth = choice.mass * line.start_spread * line.spread;
+        trials.push(Trial {
+            shape: choice.shape,
+            time_constant: choice.time_constant,
+            outgassing: choice.outgassing,
+            noise: self.noise,
+            log_readings,
+            log_likelihood: log_readings + libm::log(worth),
+            line,
+        });
     }
+}
+
+/// What is chosen before a fit.
+#[derive(Clone, Copy)]
+struct Choice {
+    shape: Shape,
+    time_constant: f64,
+    outgassing: f64,
+    /// Probability beforehand.
+    mass: f64,
 }
 
 /// All fits of a hold whose pressures stay below `highest` but for a leak.
 pub(super) fn trials(record: &Record, noises: &[f64], highest: f64) -> Vec<Trial> {
-    let noises: Vec<Noise> = noises.iter().map(|n| Noise::of(record, *n)).collect();
-    let mut trials = Vec::new();
-    for noise in &noises {
-        let line = noise.rise(0.0, &Settling::default());
-        trials.extend(noise.trial(Shape::LinearRise, (0.0, 0.0), 1.0, line));
+    let mut weighted = Vec::new();
+    for noise in noises {
+        weighted.push(Noise::of(record, *noise));
     }
+    let mut trials = Vec::new();
+    let mut choice = Choice {
+        shape: Shape::LinearRise,
+        time_constant: 0.0,
+        outgassing: 0.0,
+        mass: 1.0,
+    };
+    for noise in &weighted {
+        noise.try_out(&mut trials, choice, noise.rise(0.0, &Settling::default()));
+    }
+    let mut cells = prior::time_constants();
     let room = highest - record.least_start();
-    let mut outgassing = prior::outgassing();
-    outgassing.retain(|(added, _)| *added <= room);
-    let mut constants = prior::time_constants();
-    for cell in constants.iter().step_by(prior::WITH_LEAK) {
-        let constant = cell.middle();
-        let settled = settled(record, constant);
-        for noise in &noises {
+    let outgassing = prior::outgassing();
+    choice.shape = Shape::PlateauAndLinearRise;
+    for cell in cells.iter().step_by(prior::WITH_LEAK) {
+        choice.time_constant = cell.middle();
+        let settled = settled(record, choice.time_constant);
+        for noise in &weighted {
             let settling = noise.settling(record, &settled);
             for (added, likely) in &outgassing {
-                let line = noise.rise(*added, &settling);
-                let mass = cell.mass * prior::WITH_LEAK as f64 * likely;
-                let shape = Shape::PlateauAndLinearRise;
-                trials.extend(noise.trial(shape, (constant, *added), mass, line));
+                if *added <= room {
+                    choice.outgassing = *added;
+                    choice.mass = cell.mass * prior::WITH_LEAK as f64 * likely;
+                    noise.try_out(&mut trials, choice, noise.rise(*added, &settling));
+                }
             }
         }
     }
-    let mut plateaus = Vec::new();
-    for cell in &constants {
-        plateaus.extend(plateau_trials(record, &noises, cell));
-    }
-    for _ in 0..REFINEMENTS {
-        let Some(around) = narrow_peak(&plateaus) else {
+    choice.shape = Shape::Plateau;
+    choice.outgassing = 0.0;
+    let others = trials.len();
+    for round in 0..=REFINEMENTS {
+        for cell in &mut cells {
+            if cell.is_tried {
+                continue;
+            }
+            cell.is_tried = true;
+            choice.time_constant = cell.middle();
+            choice.mass = cell.mass;
+            let settled = settled(record, choice.time_constant);
+            for noise in &weighted {
+                let line = noise.plateau(&noise.settling(record, &settled));
+                noise.try_out(&mut trials, choice, line);
+            }
+        }
+        let plateaus = trials.get(others..).unwrap_or_default();
+        let Some(around) = narrow_peak(plateaus).filter(|_| round < REFINEMENTS) else {
             break;
         };
-        let (kept, fine) = prior::refined(constants, around);
-        plateaus.retain(|trial| kept.iter().any(|cell| cell.holds(trial.time_constant)));
-        for cell in &fine {
-            plateaus.extend(plateau_trials(record, &noises, cell));
-        }
-        constants = kept;
-        constants.extend(fine);
+        let coarse = prior::divide(&mut cells, around);
+        trials.retain(|trial| {
+            trial.shape != Shape::Plateau
+                || trial.time_constant < coarse.0
+                || trial.time_constant >= coarse.1
+        });
     }
-    trials.extend(plateaus);
     trials
 }
 
@@ -229,30 +257,28 @@ const NARROW: f64 = 0.25;
 
 /// `1 − exp(−t/τ)` at each point.
 fn settled(record: &Record, constant: f64) -> Vec<f64> {
-    let at = |point: &super::record::Point| -libm::expm1(-point.time / constant);
-    record.points.iter().map(at).collect()
-}
-
-fn plateau_trials<'a>(
-    record: &'a Record,
-    noises: &'a [Noise],
-    cell: &prior::Cell,
-) -> impl Iterator<Item = Trial> {
-    let (constant, mass) = (cell.middle(), cell.mass);
-    let settled = settled(record, constant);
-    noises.iter().filter_map(move |noise| {
-        let line = noise.plateau(&noise.settling(record, &settled));
-        noise.trial(Shape::Plateau, (constant, 0.0), mass, line)
-    })
+    let mut settled = Vec::with_capacity(record.points.len());
+    for point in &record.points {
+        settled.push(settled_after(point.time, constant));
+    }
+    settled
 }
 
 /// The time constant that takes so much of the likelihood that the truth may lie between it and the next.
 fn narrow_peak(trials: &[Trial]) -> Option<f64> {
-    let order = |one: &&Trial, other: &&Trial| one.log_likelihood.total_cmp(&other.log_likelihood);
-    let best = trials.iter().max_by(order)?;
-    let weight = |trial: &Trial| libm::exp(trial.log_likelihood - best.log_likelihood);
-    let all: f64 = trials.iter().map(weight).sum();
-    let same = |trial: &&Trial| (trial.time_constant - best.time_constant).abs() <= 0.0;
-    let own: f64 = trials.iter().filter(same).map(weight).sum();
+    let mut best = trials.first()?;
+    for trial in trials {
+        if trial.log_likelihood > best.log_likelihood {
+            best = trial;
+        }
+    }
+    let (mut own, mut all) = (0.0, 0.0);
+    for trial in trials {
+        let weight = libm::exp(trial.log_likelihood - best.log_likelihood);
+        all += weight;
+        if (trial.time_constant - best.time_constant).abs() <= 0.0 {
+            own += weight;
+        }
+    }
     (own > NARROW * all).then_some(best.time_constant)
 }

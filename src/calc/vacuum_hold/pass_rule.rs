@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::answer::COVERAGE;
 use super::finding::Finding;
-use super::posterior::Posterior;
+use super::posterior::{Posterior, Which};
 use super::{DRY_PRESSURE, Hold, MICRON, PRESSURES, VacuumHoldInput};
 use crate::calc::problem::Field;
 use crate::calc::reading::{Reading, optional, required};
@@ -148,7 +148,7 @@ impl Hold {
         let verdicts = [start.map(|s| s.verdict), rise.map(|r| r.verdict)];
         let all = verdicts.into_iter().flatten();
         let verdict = all.fold(pressure.verdict, Verdict::and);
-        let expected = (remaining > 0.0).then(|| posterior.expected(full, |_| true));
+        let expected = (remaining > 0.0).then(|| posterior.expected(full, Which::All));
         PassCheck {
             rule: criteria.rule,
             source: criteria.source,

@@ -7,26 +7,36 @@ use super::{Cause, Shape};
 
 /// A law with its cause and a narrow span of its unknowns.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Case {
-    pub shape: Shape,
-    pub cause: Cause,
+struct Case {
+    trial: Trial,
+    cause: Cause,
     /// Probability, given the readings.
-    pub weight: f64,
-    /// s.
-    pub time_constant: f64,
-    pub outgassing: f64,
-    pub noise: f64,
+    weight: f64,
     /// Plateau, Pa, or rate, Pa/s: mean and variance.
-    pub free: (f64, f64),
-    /// Start for a given `free`: at zero, its change, its variance.
-    start: (f64, f64, f64),
+    free: (f64, f64),
+}
+
+/// Which cases count.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Which {
+    All,
+    Of(Cause),
+    By(Shape),
 }
 
 impl Case {
-    /// Weight in a figure: a leak gives off gas besides as likely as not, however the verdict is better served by
-    /// thinking it seldom. Else what little gas does not show would be taken for air.
+    fn is(&self, which: Which) -> bool {
+        match which {
+            Which::All => true,
+            Which::Of(cause) => self.cause == cause,
+            Which::By(shape) => self.trial.shape == shape,
+        }
+    }
+
+    /// Weight in a figure: a leak gives off gas besides as likely as not, however the verdict is
+    /// better served by thinking it seldom. Else what little gas does not show is taken for air.
     fn weight_in_figures(&self) -> f64 {
-        match self.shape {
+        match self.trial.shape {
             Shape::PlateauAndLinearRise => self.weight * prior::OUTGASSING_EVENED,
             Shape::LinearRise | Shape::Plateau => self.weight,
         }
@@ -34,21 +44,22 @@ impl Case {
 
     /// Mean and variance of the pressure at a time of which `settled` is `1 − exp(−t/τ)`.
     fn pressure(&self, time: f64, settled: f64) -> (f64, f64) {
-        let (u, v) = match self.shape {
+        let (u, v) = match self.trial.shape {
             Shape::Plateau => (1.0 - settled, settled),
             Shape::LinearRise | Shape::PlateauAndLinearRise => (1.0, time),
         };
-        let (start, slope, spread) = self.start;
-        let change = u * slope + v;
-        let mean = u * start + change * self.free.0 + self.outgassing * settled;
-        (mean, change * change * self.free.1 + u * u * spread)
+        let line = &self.trial.line;
+        let change = u * line.start_slope + v;
+        let mean = u * line.start + change * self.free.0 + self.trial.outgassing * settled;
+        let spread = u * line.start_spread;
+        (mean, change * change * self.free.1 + spread * spread)
     }
 }
 
 /// Everything that the readings leave possible.
 pub(super) struct Posterior {
     /// The cases that are worth counting, their weights adding up to 1.
-    pub cases: Vec<Case>,
+    cases: Vec<Case>,
     pub trials: Vec<Trial>,
 }
 
@@ -68,75 +79,88 @@ impl Posterior {
             Shape::Plateau => &plateaus,
             Shape::PlateauAndLinearRise => &leaks,
         };
-        let best = trials.iter().fold(f64::NEG_INFINITY, |best, trial| {
-            let logs = spans(trial).iter().map(|span| log_bound(trial, span));
-            logs.fold(best, f64::max)
-        });
-        let mut cases = Vec::new();
+        let mut best = f64::NEG_INFINITY;
         for trial in &trials {
-            cases.extend(spans(trial).iter().filter_map(|s| case(trial, s, best)));
-        }
-        let mut posterior = Self { cases, trials };
-        posterior.cases.retain(|case| case.weight > 0.0);
-        posterior.name_high_levels(record.held, dry_limit);
-        posterior.normalise();
-        posterior
-    }
-
-    /// An even pressure above the dry limit is no dry system's.
-    fn name_high_levels(&mut self, held: f64, dry_limit: f64) {
-        for case in &mut self.cases {
-            let creeps = case.shape == Shape::LinearRise && case.cause == Cause::DryAndTight;
-            if creeps && case.pressure(held, 0.0).0 > dry_limit {
-                case.cause = Cause::HighLevel;
+            for span in spans(trial) {
+                best = best.max(log_bound(trial, span));
             }
         }
-    }
-
-    fn normalise(&mut self) {
-        let most = self.cases.iter().map(|c| c.weight).fold(0.0, f64::max);
-        let least = most * libm::exp(-NEGLIGIBLE);
-        self.cases.retain(|case| case.weight > least);
-        let total: f64 = self.cases.iter().map(|case| case.weight).sum();
-        for case in &mut self.cases {
+        let mut cases = Vec::new();
+        let mut total = 0.0;
+        for trial in &trials {
+            for span in spans(trial) {
+                if log_bound(trial, span) > best - NEGLIGIBLE {
+                    let mut case = case(trial, span, best);
+                    // An even pressure above the dry limit is no dry system's.
+                    if trial.shape == Shape::LinearRise
+                        && case.cause == Cause::DryAndTight
+                        && case.pressure(record.held, 0.0).0 > dry_limit
+                    {
+                        case.cause = Cause::HighLevel;
+                    }
+                    total += case.weight;
+                    cases.push(case);
+                }
+            }
+        }
+        for case in &mut cases {
             case.weight /= total;
         }
+        Self { cases, trials }
     }
 
-    /// Probability of what `counts` selects.
-    pub fn probability(&self, counts: impl Fn(&Case) -> bool) -> f64 {
-        let counted = self.cases.iter().filter(|case| counts(case));
-        counted.fold(0.0, |sum, case| sum + case.weight)
-    }
-
-    /// Mean and standard uncertainty of `of` over the cases that `counts` selects, if there are any.
-    pub fn mean(
-        &self,
-        counts: impl Fn(&Case) -> bool,
-        mut of: impl FnMut(&Case) -> (f64, f64),
-    ) -> Option<(f64, f64)> {
-        let mut spread = Spread::default();
-        for case in self.cases.iter().filter(|case| counts(case)) {
-            spread.add(case.weight_in_figures(), of(case));
+    /// Probability of some of the cases.
+    pub fn probability(&self, which: Which) -> f64 {
+        let mut sum = 0.0;
+        for case in &self.cases {
+            if case.is(which) {
+                sum += case.weight;
+            }
         }
-        spread.mean()
+        sum
+    }
+
+    /// Mean and standard uncertainty of the plateau, Pa, or the rate, Pa/s, of some of the cases.
+    pub fn free(&self, which: Which) -> Option<(f64, f64)> {
+        self.mean(which, &mut |case| case.free)
+    }
+
+    /// Mean scatter of the readings, part of their level.
+    pub fn noise(&self) -> Option<f64> {
+        let noise = self.mean(Which::All, &mut |case| (case.trial.noise, 0.0));
+        noise.map(|(noise, _)| noise)
     }
 
     /// Pressure to expect at a time after the first reading, Pa, and its standard uncertainty.
-    pub fn expected(&self, time: f64, counts: impl Fn(&Case) -> bool) -> Option<(f64, f64)> {
+    pub fn expected(&self, time: f64, which: Which) -> Option<(f64, f64)> {
         // Cases of one time constant stand together.
-        let mut known = (0.0, 0.0);
-        self.mean(counts, |case| {
-            if (case.time_constant - known.0).abs() > 0.0 {
-                known = (case.time_constant, -libm::expm1(-time / case.time_constant));
+        let (mut constant, mut settled) = (0.0, 0.0);
+        self.mean(which, &mut |case| {
+            if (case.trial.time_constant - constant).abs() > 0.0 {
+                constant = case.trial.time_constant;
+                settled = settled_after(time, constant);
             }
-            let settled = if case.time_constant > 0.0 {
-                known.1
-            } else {
-                0.0
-            };
             case.pressure(time, settled)
         })
+    }
+
+    fn mean(&self, which: Which, of: &mut dyn FnMut(&Case) -> (f64, f64)) -> Option<(f64, f64)> {
+        let mut spread = Spread::default();
+        for case in &self.cases {
+            if case.is(which) {
+                spread.add(case.weight_in_figures(), of(case));
+            }
+        }
+        spread.mean()
+    }
+}
+
+/// `1 − exp(−t/τ)`; nothing settles without a time constant.
+pub(super) fn settled_after(time: f64, constant: f64) -> f64 {
+    if constant > 0.0 {
+        1.0 - libm::exp(-time / constant)
+    } else {
+        0.0
     }
 }
 
@@ -151,19 +175,18 @@ pub(super) struct Spread {
 impl Spread {
     /// Adds a part with its mean and variance.
     pub fn add(&mut self, weight: f64, (mean, variance): (f64, f64)) {
-        if weight <= 0.0 {
-            return;
+        if weight > 0.0 {
+            self.weight += weight;
+            let step = mean - self.mean;
+            self.mean += step * weight / self.weight;
+            self.squares += weight * (variance + step * (mean - self.mean));
         }
-        self.weight += weight;
-        let step = mean - self.mean;
-        self.mean += step * weight / self.weight;
-        self.squares += weight * (variance + step * (mean - self.mean));
     }
 
     /// Mean and standard uncertainty, if there was any part.
     pub fn mean(&self) -> Option<(f64, f64)> {
-        let variance = self.squares / self.weight;
-        (self.weight > 0.0).then(|| (self.mean, variance.max(0.0).sqrt()))
+        let variance = (self.squares / self.weight).max(0.0);
+        (self.weight > 0.0).then(|| (self.mean, variance.sqrt()))
     }
 }
 
@@ -175,59 +198,53 @@ fn log_bound(trial: &Trial, span: &Span) -> f64 {
 }
 
 /// The part of a trial whose plateau or rate lies in a span, its weight relative to `best`.
-fn case(trial: &Trial, span: &Span, best: f64) -> Option<Case> {
-    if log_bound(trial, span) < best - NEGLIGIBLE {
-        return None;
-    }
+fn case(trial: &Trial, span: &Span, best: f64) -> Case {
     let line = &trial.line;
     let low = (span.low - line.free) / line.spread;
     let high = (span.high - line.free) / line.spread;
-    let log = trial.log_likelihood + span.log_density - best;
-    let share = share_between(low, high);
-    if share <= 0.0 {
-        return None;
-    }
-    let (mean, variance) = moments_between(low, high, share);
-    Some(Case {
-        shape: trial.shape,
+    let (at_low, at_high) = (density(low), density(high));
+    let share = if low > 0.0 {
+        beyond(low) - beyond(high)
+    } else {
+        beyond(-high) - beyond(-low)
+    };
+    // Mean and variance of the normal distribution between the two.
+    let mean = ((at_low - at_high) / share).clamp(low, high);
+    let variance = 1.0 + (low * at_low - high * at_high) / share - mean * mean;
+    let width = high - low;
+    let variance = variance.clamp(0.0, (0.25 * width * width).min(1.0));
+    Case {
+        trial: *trial,
         cause: span.cause,
-        weight: libm::exp(log) * share,
-        time_constant: trial.time_constant,
-        outgassing: trial.outgassing,
-        noise: trial.noise,
+        weight: share * libm::exp(trial.log_likelihood + span.log_density - best),
         free: (
             (line.free + line.spread * mean).clamp(span.low, span.high),
             line.spread * line.spread * variance,
         ),
-        start: (
-            line.start,
-            line.start_slope,
-            line.start_spread * line.start_spread,
-        ),
-    })
-}
-
-/// Share of the standard normal distribution between two limits, right far out too.
-fn share_between(low: f64, high: f64) -> f64 {
-    let above = |limit: f64| 0.5 * libm::erfc(limit * core::f64::consts::FRAC_1_SQRT_2);
-    if low > 0.0 {
-        above(low) - above(high)
-    } else {
-        above(-high) - above(-low)
     }
 }
 
-/// Mean and variance of the standard normal distribution between two limits.
-fn moments_between(low: f64, high: f64, share: f64) -> (f64, f64) {
-    let density = |x: f64| {
-        libm::exp(-0.5 * x * x)
-            * 0.5
-            * core::f64::consts::FRAC_2_SQRT_PI
-            * core::f64::consts::FRAC_1_SQRT_2
-    };
-    let (at_low, at_high) = (density(low), density(high));
-    let mean = ((at_low - at_high) / share).clamp(low, high);
-    let variance = 1.0 + (low * at_low - high * at_high) / share - mean * mean;
-    let width = high - low;
-    (mean, variance.clamp(0.0, (0.25 * width * width).min(1.0)))
+/// Density of the standard normal distribution.
+fn density(x: f64) -> f64 {
+    const AT_ZERO: f64 = 0.398_942_280_401_432_7;
+    AT_ZERO * libm::exp(-0.5 * x * x)
+}
+
+/// Share of the standard normal distribution beyond `x`, within 1e-7 (Abramowitz and Stegun,
+/// Handbook of Mathematical Functions (1964), 26.2.17).
+fn beyond(x: f64) -> f64 {
+    const FACTORS: [f64; 5] = [
+        1.330_274_429,
+        -1.821_255_978,
+        1.781_477_937,
+        -0.356_563_782,
+        0.319_381_530,
+    ];
+    let t = 1.0 / (1.0 + 0.231_641_9 * x.abs());
+    let mut sum = 0.0;
+    for factor in FACTORS {
+        sum = (sum + factor) * t;
+    }
+    let far = density(x) * sum;
+    if x < 0.0 { 1.0 - far } else { far }
 }

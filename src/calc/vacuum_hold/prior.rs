@@ -3,7 +3,7 @@
 //! The ranges are common practice, no source; the saturation pressure of water, which no moisture
 //! can exceed, is physics.
 
-use super::{Cause, MICRON_A_MINUTE};
+use super::{Cause, MICRON, MICRON_A_MINUTE};
 
 /// A span of a plateau or of a rate, how likely it is beforehand, and what a system in it suffers from.
 #[derive(Clone, Copy, Debug)]
@@ -38,7 +38,7 @@ const MOISTURE: f64 = 1.5;
 
 /// Even rises of systems that do not leak, micron a minute.
 const SLOW_RATES: [(f64, f64, f64, Cause); 10] = [
-    (-1e6, -200.0, 0.002, Cause::Falling),
+    (FASTEST_FALL, -200.0, 0.002, Cause::Falling),
     (-200.0, -20.0, 0.005, Cause::Falling),
     (-20.0, -6.0, 0.01, Cause::Falling),
     (-6.0, -2.0, 0.06 * CREEPING, Cause::DryAndTight),
@@ -50,6 +50,8 @@ const SLOW_RATES: [(f64, f64, f64, Cause); 10] = [
     (9.5, SLOWEST_LEAK, 0.02, Cause::SlowRise),
 ];
 
+/// Fastest fall, and rise, that is thought of, micron a minute.
+const FASTEST_FALL: f64 = -1e6;
 /// Slowest even rise that is called a leak, micron a minute.
 const SLOWEST_LEAK: f64 = 12.0;
 /// Ratio of the ends of a span of leaks.
@@ -58,40 +60,39 @@ const LEAK_RATIO: f64 = 1.4;
 const LEAK_SPANS: usize = 16;
 /// Spans of leaks that are usual, up to some 500 micron a minute; larger ones show while pumping.
 const USUAL_LEAK_SPANS: usize = 11;
+/// Sum of the weights of all spans of leaks.
+const ALL_LEAK_WEIGHTS: f64 = 0.5 + 10.0 + 5.0 * 0.4 + 0.1;
 
 /// Even rises: of tight systems, of leaks that give off no gas, and falls.
 pub(super) fn rates() -> Vec<Span> {
-    let slow = SLOW_RATES.iter().map(|(low, high, mass, cause)| {
+    let mut spans = leaks(1.0 - OUTGASSING);
+    for (low, high, mass, cause) in SLOW_RATES {
         let ends = (low * MICRON_A_MINUTE, high * MICRON_A_MINUTE);
-        Span::of(ends, *mass, *cause)
-    });
-    slow.chain(leaks(1.0 - OUTGASSING)).collect()
+        spans.push(Span::of(ends, mass, cause));
+    }
+    spans
 }
 
 /// Rates of leaks that give off some gas besides.
 pub(super) fn leaks_with_outgassing() -> Vec<Span> {
-    leaks(OUTGASSING).collect()
+    leaks(OUTGASSING)
 }
 
-fn leaks(share: f64) -> impl Iterator<Item = Span> {
-    let weight = |place: usize| match place {
-        0 => 0.5,
-        LEAK_SPANS => 0.1,
-        _ if place < USUAL_LEAK_SPANS => 1.0,
-        _ => 0.4,
-    };
-    let total: f64 = (0..=LEAK_SPANS).map(weight).sum();
+fn leaks(share: f64) -> Vec<Span> {
+    let mut spans = Vec::with_capacity(2 * LEAK_SPANS);
     let mut low = SLOWEST_LEAK * MICRON_A_MINUTE;
-    (0..=LEAK_SPANS).map(move |place| {
-        let high = if place == LEAK_SPANS {
-            1e6 * MICRON_A_MINUTE
-        } else {
-            low * LEAK_RATIO
+    for place in 0..=LEAK_SPANS {
+        let (weight, high) = match place {
+            0 => (0.5, low * LEAK_RATIO),
+            LEAK_SPANS => (0.1, -FASTEST_FALL * MICRON_A_MINUTE),
+            _ if place < USUAL_LEAK_SPANS => (1.0, low * LEAK_RATIO),
+            _ => (0.4, low * LEAK_RATIO),
         };
-        let span = Span::of((low, high), share * weight(place) / total, Cause::Leak);
+        let mass = share * weight / ALL_LEAK_WEIGHTS;
+        spans.push(Span::of((low, high), mass, Cause::Leak));
         low = high;
-        span
-    })
+    }
+    spans
 }
 
 /// Spans of plateaus below the dry limit, and of those above.
@@ -105,24 +106,28 @@ pub(super) fn plateaus(start: f64, dry_limit: f64, highest: f64) -> Vec<Span> {
     let width = (dry_limit - start) / DRY_SPANS as f64;
     if width > 0.0 {
         let mass = (1.0 - CREEPING) / DRY_SPANS as f64;
-        spans.extend((0..DRY_SPANS).map(|place| {
+        for place in 0..DRY_SPANS {
             let low = start + width * place as f64;
-            Span::of((low, low + width), mass, Cause::DryAndTight)
-        }));
+            spans.push(Span::of((low, low + width), mass, Cause::DryAndTight));
+        }
     }
     let lowest = dry_limit.max(start);
     if highest > lowest {
-        let edge = |place: usize| {
-            let part = place as f64 / WET_SPANS as f64;
-            lowest * libm::pow(highest / lowest, part)
-        };
+        // Even in the fourth root of the pressure.
         let root = |pressure: f64| pressure.sqrt().sqrt();
-        let all = root(highest) - root(lowest);
-        spans.extend((0..WET_SPANS).map(|place| {
-            let (low, high) = (edge(place), edge(place + 1));
-            let mass = MOISTURE * (root(high) - root(low)) / all;
-            Span::of((low, high), mass, Cause::Moisture)
-        }));
+        let (first, step) = (
+            root(lowest),
+            (root(highest) - root(lowest)) / WET_SPANS as f64,
+        );
+        let edge = |place: usize| {
+            let square = first + step * place as f64;
+            let square = square * square;
+            square * square
+        };
+        for place in 0..WET_SPANS {
+            let ends = (edge(place), edge(place + 1));
+            spans.push(Span::of(ends, MOISTURE / WET_SPANS as f64, Cause::Moisture));
+        }
     }
     spans
 }
@@ -143,6 +148,8 @@ pub(super) struct Cell {
     low: f64,
     high: f64,
     pub mass: f64,
+    /// Whether its middle has been tried.
+    pub is_tried: bool,
 }
 
 impl Cell {
@@ -150,28 +157,23 @@ impl Cell {
     pub fn middle(&self) -> f64 {
         (self.low * self.high).sqrt()
     }
-
-    /// Whether a time constant lies in it.
-    pub fn holds(&self, constant: f64) -> bool {
-        self.low <= constant && constant < self.high
-    }
 }
 
 /// Time constants in equal ratios.
 pub(super) fn time_constants() -> Vec<Cell> {
-    let (shortest, longest) = TIME_CONSTANTS;
-    let edge = |place: usize| shortest * libm::pow(longest / shortest, place as f64 / TRIED as f64);
-    let mut cells: Vec<Cell> = (0..TRIED)
-        .map(|place| {
-            let (low, high) = (edge(place), edge(place + 1));
-            let usual = low >= USUAL_TIME_CONSTANTS.0 && high <= USUAL_TIME_CONSTANTS.1;
-            let mass = if usual { 1.0 } else { UNUSUAL };
-            Cell { low, high, mass }
-        })
-        .collect();
-    let total: f64 = cells.iter().map(|cell| cell.mass).sum();
-    for cell in &mut cells {
-        cell.mass /= total;
+    let (mut low, longest) = TIME_CONSTANTS;
+    let ratio = libm::exp(libm::log(longest / low) / TRIED as f64);
+    let mut cells = Vec::with_capacity(2 * TRIED);
+    for _ in 0..TRIED {
+        let high = low * ratio;
+        let usual = low >= USUAL_TIME_CONSTANTS.0 && high <= USUAL_TIME_CONSTANTS.1;
+        cells.push(Cell {
+            low,
+            high,
+            mass: if usual { 1.0 } else { UNUSUAL } / TRIED as f64,
+            is_tried: false,
+        });
+        low = high;
     }
     cells
 }
@@ -179,25 +181,38 @@ pub(super) fn time_constants() -> Vec<Cell> {
 /// Parts that a cell is divided into.
 const PARTS: usize = 4;
 
-/// The cells away from a time constant, and those around it divided.
-pub(super) fn refined(cells: Vec<Cell>, around: f64) -> (Vec<Cell>, Vec<Cell>) {
-    let own = cells.iter().find(|cell| cell.holds(around)).copied();
-    let near = |cell: &Cell| {
-        // Its neighbours too, whose ends touch its own but for rounding.
-        own.is_some_and(|own| cell.high >= 0.999 * own.low && cell.low <= 1.001 * own.high)
-    };
-    let (coarse, kept): (Vec<Cell>, Vec<Cell>) = cells.into_iter().partition(near);
-    let divided = coarse.into_iter().flat_map(|cell| {
-        let edge = move |place: usize| {
-            cell.low * libm::pow(cell.high / cell.low, place as f64 / PARTS as f64)
+/// Divides the cells around a time constant; what they reached from and to.
+pub(super) fn divide(cells: &mut Vec<Cell>, around: f64) -> (f64, f64) {
+    let mut near = (around, around);
+    for cell in cells.iter() {
+        if cell.low <= around && around < cell.high {
+            // The cells beside it too, which are about as wide.
+            let ratio = cell.high / cell.low;
+            near = (0.999 * cell.low / ratio, 1.001 * cell.high * ratio);
+        }
+    }
+    let (mut from, mut to) = (around, around);
+    for place in (0..cells.len()).rev() {
+        let cell = match cells.get(place) {
+            Some(cell) if cell.low >= near.0 && cell.high <= near.1 => *cell,
+            _ => continue,
         };
-        (0..PARTS).map(move |place| Cell {
-            low: edge(place),
-            high: edge(place + 1),
-            mass: cell.mass / PARTS as f64,
-        })
-    });
-    (kept, divided.collect())
+        cells.swap_remove(place);
+        from = cell.low.min(from);
+        to = cell.high.max(to);
+        let ratio = (cell.high / cell.low).sqrt().sqrt();
+        let mut low = cell.low;
+        for _ in 0..PARTS {
+            cells.push(Cell {
+                low,
+                high: low * ratio,
+                mass: cell.mass / PARTS as f64,
+                is_tried: false,
+            });
+            low *= ratio;
+        }
+    }
+    (from, to)
 }
 
 /// Outgassing that a leaking system may show besides, micron: even steps up to this much, …
@@ -210,17 +225,18 @@ const LARGE_RATIO: f64 = 1.35;
 
 /// Pressures that outgassing may add beside a leak, Pa, with their probability beforehand.
 pub(super) fn outgassing() -> Vec<(f64, f64)> {
-    let small = (0..SMALL_STEPS).map(|place| {
-        let step = SMALL_OUTGASSING / SMALL_STEPS as f64;
-        (
+    let mut added = Vec::with_capacity(SMALL_STEPS + LARGE_STEPS);
+    let step = SMALL_OUTGASSING * MICRON / SMALL_STEPS as f64;
+    for place in 0..SMALL_STEPS {
+        added.push((
             step * (place as f64 + 0.5),
             (1.0 - LARGE) / SMALL_STEPS as f64,
-        )
-    });
-    let large = (0..LARGE_STEPS).map(|place| {
-        let ratio = libm::pow(LARGE_RATIO, place as f64 + 0.5);
-        (SMALL_OUTGASSING * ratio, LARGE / LARGE_STEPS as f64)
-    });
-    let in_pascals = |(micron, mass)| (micron * super::MICRON, mass);
-    small.chain(large).map(in_pascals).collect()
+        ));
+    }
+    let mut large = SMALL_OUTGASSING * MICRON * LARGE_RATIO.sqrt();
+    for _ in 0..LARGE_STEPS {
+        added.push((large, LARGE / LARGE_STEPS as f64));
+        large *= LARGE_RATIO;
+    }
+    added
 }
