@@ -29,7 +29,7 @@ pub use readings::{HIGHEST_PRESSURE, HoldReadingInput, LOWEST_FIRST_PRESSURE};
 use super::ambient::{Ambient, air_steps, ambient};
 use super::input::input;
 use super::nested::Entries;
-use super::problem::{Field, Problems};
+use super::problem::{Field, Misfit, Problem, Problems};
 use super::reading::{Reading, optional};
 use super::working::Working;
 use crate::quantity::factors::SECONDS_PER_DAY;
@@ -209,6 +209,13 @@ pub fn standing_test(input: &StandingTestInput) -> Result<StandingTestAnswer, Pr
     let (Some(air), Some(readings)) = (air, readings) else {
         return Err(reading.take());
     };
+    if guidance.is_none() && readings.is_empty() {
+        let misfit = Misfit::TooFew {
+            needed: 1,
+            found: 0,
+        };
+        return Err(vec![Problem::misfit(Field::named("readings"), misfit)]);
+    }
     let warnings = warnings(&readings, guidance.as_ref(), &input.lowest_rating);
     let mut answer = StandingTestAnswer {
         ambient: air,
