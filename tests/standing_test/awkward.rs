@@ -40,8 +40,8 @@ fn left_out(reply: &Value) -> Vec<(u64, &str)> {
 }
 
 #[test]
-fn nothing_is_open() {
-    assert_eq!(verdict(&reply(json!({}))), ("open", "too-few-readings"));
+fn too_few_readings_are_open_and_none_are_asked_for() {
+    assert_eq!(reply(json!({}))["problems"][0]["code"], "too-few");
     assert_eq!(
         verdict(&hold(&[(0.0, 600.0, 20.0)])),
         ("open", "too-few-readings")
