@@ -34,7 +34,7 @@ export async function openSite(t, { directory = defaultOut, base = "/", ...optio
   const server = await serve(directory, { base });
   const context = await browser.newContext({ viewport: phone, hasTouch: true, ...options });
   const offences = watch(context, server.address);
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(30_000);
   t.after(async () => {
     await context.close();
     await server.close();
