@@ -129,8 +129,7 @@ pub fn pipe_friction(input: &PipeFrictionInput) -> Result<PipeFrictionAnswer, Pr
             filled!(input.volume_flow),
         ],
     );
-    let length = optional!(reading, input.length);
-    reading.within(Field::named("length"), length, LENGTHS);
+    let length = optional!(reading, input.length, LENGTHS);
     let bores = bores([
         optional!(reading, input.elbows_90),
         optional!(reading, input.elbows_45),
@@ -166,8 +165,7 @@ pub fn pipe_friction(input: &PipeFrictionInput) -> Result<PipeFrictionAnswer, Pr
 }
 
 fn tube(input: &PipeFrictionInput, reading: &mut Reading) -> Option<Bore> {
-    let diameter = required!(reading, input.bore);
-    reading.within(Field::named("bore"), diameter, DIAMETERS);
+    let diameter = required!(reading, input.bore, DIAMETERS);
     let roughness = optional!(reading, input.roughness);
     let bore = Bore {
         diameter: diameter?,
@@ -184,10 +182,8 @@ fn tube(input: &PipeFrictionInput, reading: &mut Reading) -> Option<Bore> {
 }
 
 fn fluid(input: &PipeFrictionInput, reading: &mut Reading) -> Option<Fluid> {
-    let density = required!(reading, input.density);
-    reading.within(Field::named("density"), density, DENSITIES);
-    let viscosity = required!(reading, input.viscosity);
-    reading.within(Field::named("viscosity"), viscosity, VISCOSITIES);
+    let density = required!(reading, input.density, DENSITIES);
+    let viscosity = required!(reading, input.viscosity, VISCOSITIES);
     Some(Fluid {
         density: density?,
         viscosity: viscosity?,

@@ -131,6 +131,30 @@ impl Reading {
         self.within_si(field, given, (low.si(), high.si()), Q::KIND);
     }
 
+    /// The field if it is there, refused outside its limits.
+    pub fn optional_within<Q: Quantity>(
+        &mut self,
+        field: Field,
+        entry: &Entry<Q>,
+        limits: (Q, Q),
+    ) -> Option<Q> {
+        let given = self.optional(field.clone(), entry);
+        self.within(field, given, limits);
+        given
+    }
+
+    /// The field, which must be there, refused outside its limits.
+    pub fn required_within<Q: Quantity>(
+        &mut self,
+        field: Field,
+        entry: &Entry<Q>,
+        limits: (Q, Q),
+    ) -> Option<Q> {
+        let given = self.required(field.clone(), entry);
+        self.within(field, given, limits);
+        given
+    }
+
     /// One piece of code for all quantities.
     #[inline(never)]
     fn within_si(
@@ -186,6 +210,8 @@ impl Reading {
 }
 
 /// `required!(reading, input.tube)`: the field, named after itself.
+///
+/// `required!(reading, input.length, LENGTHS)`: refused outside its limits, both included.
 macro_rules! required {
     ($reading:ident, $input:ident.$field:ident) => {
         $reading.required(
@@ -193,14 +219,30 @@ macro_rules! required {
             &$input.$field,
         )
     };
+    ($reading:ident, $input:ident.$field:ident, $limits:expr) => {
+        $reading.required_within(
+            $crate::calc::Field::named(stringify!($field)),
+            &$input.$field,
+            $limits,
+        )
+    };
 }
 
 /// `optional!(reading, input.length)`: the field, named after itself, if it is there.
+///
+/// `optional!(reading, input.length, LENGTHS)`: refused outside its limits, both included.
 macro_rules! optional {
     ($reading:ident, $input:ident.$field:ident) => {
         $reading.optional(
             $crate::calc::Field::named(stringify!($field)),
             &$input.$field,
+        )
+    };
+    ($reading:ident, $input:ident.$field:ident, $limits:expr) => {
+        $reading.optional_within(
+            $crate::calc::Field::named(stringify!($field)),
+            &$input.$field,
+            $limits,
         )
     };
 }

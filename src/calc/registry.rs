@@ -6,7 +6,8 @@ use super::input::{Input, Members};
 use super::problem::{Field, Misfit, Problem, Problems};
 #[cfg(feature = "further")]
 use super::{
-    convert, moist_air, nitrogen_hold, pipe_friction, saturation, vapour, water_saturation,
+    charge, convert, insulation, line_set, moist_air, nitrogen_hold, pipe_friction, pump_down,
+    room_limit, running, saturation, standing_test, vacuum_hold, vapour, water_saturation,
 };
 use super::{flare, torque, tube};
 use crate::quantity::Arrived;
@@ -69,18 +70,18 @@ calculations! {
     "convert" convert::convert, convert::ConvertInput => convert::ConvertAnswer;
     "saturation" saturation::saturation, saturation::SaturationInput => saturation::SaturationAnswer;
     "vapour" vapour::vapour, vapour::VapourInput => vapour::VapourAnswer;
-    "standing-test" super::standing_test::standing_test, super::standing_test::StandingTestInput => super::standing_test::StandingTestAnswer;
+    "standing-test" standing_test::standing_test, standing_test::StandingTestInput => standing_test::StandingTestAnswer;
     "nitrogen-hold" nitrogen_hold::nitrogen_hold, nitrogen_hold::NitrogenHoldInput => nitrogen_hold::NitrogenHoldAnswer;
     "water-saturation" water_saturation::water_saturation, water_saturation::WaterSaturationInput => water_saturation::WaterSaturationAnswer;
     "moist-air" moist_air::moist_air, moist_air::MoistAirInput => moist_air::MoistAirAnswer;
     "pipe-friction" pipe_friction::pipe_friction, pipe_friction::PipeFrictionInput => pipe_friction::PipeFrictionAnswer;
-    "line-set" super::line_set::line_set, super::line_set::LineSetInput => super::line_set::LineSetAnswer;
-    "charge" super::charge::charge, super::charge::ChargeInput => super::charge::ChargeAnswer;
-    "room-limit" super::room_limit::room_limit, super::room_limit::RoomLimitInput => super::room_limit::RoomLimitAnswer;
-    "insulation" super::insulation::insulation, super::insulation::InsulationInput => super::insulation::InsulationAnswer;
-    "running" super::running::running, super::running::RunningInput => super::running::RunningAnswer;
-    "pump-down" super::pump_down::pump_down, super::pump_down::PumpDownInput => super::pump_down::PumpDownAnswer;
-    "vacuum-hold" super::vacuum_hold::vacuum_hold, super::vacuum_hold::VacuumHoldInput => super::vacuum_hold::VacuumHoldAnswer;
+    "line-set" line_set::line_set, line_set::LineSetInput => line_set::LineSetAnswer;
+    "charge" charge::charge, charge::ChargeInput => charge::ChargeAnswer;
+    "room-limit" room_limit::room_limit, room_limit::RoomLimitInput => room_limit::RoomLimitAnswer;
+    "insulation" insulation::insulation, insulation::InsulationInput => insulation::InsulationAnswer;
+    "running" running::running, running::RunningInput => running::RunningAnswer;
+    "pump-down" pump_down::pump_down, pump_down::PumpDownInput => pump_down::PumpDownAnswer;
+    "vacuum-hold" vacuum_hold::vacuum_hold, vacuum_hold::VacuumHoldInput => vacuum_hold::VacuumHoldAnswer;
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

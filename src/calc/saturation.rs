@@ -234,8 +234,7 @@ impl Extras {
         let points = limited(reading, "curve_points", points, (2, 64), "2…64");
         let rows = optional!(reading, input.table_rows);
         let rows = limited(reading, "table_rows", rows, (1, 200), "1…200");
-        let step = optional!(reading, input.table_step);
-        reading.within(Field::named("table_step"), step, STEPS);
+        let step = optional!(reading, input.table_step, STEPS);
         Self {
             points: points.unwrap_or_default(),
             from: optional!(reading, input.curve_from),

@@ -134,11 +134,10 @@ pub fn vapour(input: &VapourInput) -> Result<VapourAnswer, Problems> {
             filled!(input.dew_temperature),
         ],
     );
-    let superheat = optional!(reading, input.superheat);
-    reading.within(
-        Field::named("superheat"),
-        superheat,
-        (TemperatureDifference::kelvins(0.0), MOST_SUPERHEAT),
+    let superheat = optional!(
+        reading,
+        input.superheat,
+        (TemperatureDifference::kelvins(0.0), MOST_SUPERHEAT)
     );
     let temperature = optional!(reading, input.temperature);
     reading.exactly(1, &[filled!(input.superheat), filled!(input.temperature)]);

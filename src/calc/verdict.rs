@@ -70,14 +70,7 @@ pub fn judge<Q: Quantity, Difference: Quantity>(
     } else {
         (below_high, band.high)
     };
-    let verdict = verdict(margin, uncertainty.si(), limit.si());
-    Judgement {
-        figure,
-        verdict,
-        margin: Difference::from_si(margin),
-        uncertainty,
-        limit,
-    }
+    judged(figure, uncertainty, margin, limit)
 }
 
 /// Judges `figure` against a limit that it must not fall below.
@@ -86,15 +79,7 @@ pub fn judge_at_least<Q: Quantity, Difference: Quantity>(
     uncertainty: Difference,
     limit: Q,
 ) -> Judgement<Q, Difference> {
-    let margin = figure.si() - limit.si();
-    let verdict = verdict(margin, uncertainty.si(), limit.si());
-    Judgement {
-        figure,
-        verdict,
-        margin: Difference::from_si(margin),
-        uncertainty,
-        limit,
-    }
+    judged(figure, uncertainty, figure.si() - limit.si(), limit)
 }
 
 /// Judges `figure` against a limit that it must not rise above.
@@ -111,7 +96,16 @@ pub fn judge_at_most<Q: Quantity, Difference: Quantity>(
     uncertainty: Difference,
     limit: Q,
 ) -> Judgement<Q, Difference> {
-    let margin = limit.si() - figure.si();
+    judged(figure, uncertainty, limit.si() - figure.si(), limit)
+}
+
+/// The judgement of a figure that lies `margin` inside `limit`.
+fn judged<Q: Quantity, Difference: Quantity>(
+    figure: Q,
+    uncertainty: Difference,
+    margin: f64,
+    limit: Q,
+) -> Judgement<Q, Difference> {
     let verdict = verdict(margin, uncertainty.si(), limit.si());
     Judgement {
         figure,

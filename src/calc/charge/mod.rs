@@ -184,7 +184,7 @@ pub fn charge(input: &ChargeInput) -> Result<ChargeAnswer, Problems> {
     })
 }
 
-/// Temperature of a hose if none is entered.
+/// Temperature of a hose if none is entered. Common practice, no source.
 const USUAL_HOSE_TEMPERATURE: Temperature = Temperature::celsius(25.0);
 const LONGEST_HOSE: Length = Length::metres(100.0);
 const WIDEST_HOSE: Length = Length::millimetres(100.0);

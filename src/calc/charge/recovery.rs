@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::super::problem::{Field, Misfit, Problem};
-use super::super::reading::filled;
+use super::super::reading::{filled, optional};
 use super::super::saturation_point::from_equations;
 use super::super::verdict::{Judgement, judge_at_least};
 use super::super::working::{Step, Working};
@@ -115,16 +115,13 @@ impl Cylinder {
             sheet.reading.exactly(1, &capacities);
         }
         let reading = &mut sheet.reading;
-        let water = &input.recovery_water_capacity;
-        let water = limited(reading, "recovery_water_capacity", water, false, CAPACITIES);
-        let volume = &input.recovery_volume;
-        let volume = limited(reading, "recovery_volume", volume, false, VOLUMES);
+        let water = optional!(reading, input.recovery_water_capacity, CAPACITIES);
+        let volume = optional!(reading, input.recovery_volume, VOLUMES);
         let limits = (NO_MASS, CAPACITIES.1);
         let tare = &input.recovery_tare;
         let tare = limited(reading, "recovery_tare", tare, is_asked, limits);
-        let gross = &input.recovery_gross;
         let limits = (NO_MASS, CAPACITIES.1 * 3.0);
-        let gross = limited(reading, "recovery_gross", gross, false, limits);
+        let gross = optional!(reading, input.recovery_gross, limits);
         if tare
             .zip(gross)
             .is_some_and(|(tare, gross)| tare > gross + scale.of_a_reading())

@@ -57,14 +57,11 @@ pub(super) fn limited<Q: Quantity>(
     needed: bool,
     limits: (Q, Q),
 ) -> Option<Q> {
-    let field = Field::named(name);
-    let given = if needed {
-        reading.required(field.clone(), entry)
+    if needed {
+        reading.required_within(Field::named(name), entry, limits)
     } else {
-        reading.optional(field.clone(), entry)
-    };
-    reading.within(field, given, limits);
-    given
+        reading.optional_within(Field::named(name), entry, limits)
+    }
 }
 
 /// The larger of two.

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::super::problem::{Field, Misfit, Problem};
-use super::super::reading::{Reading, filled};
+use super::super::reading::{Reading, filled, optional};
 use super::super::working::Step;
 use super::filling::Fillings;
 use super::line::{LineBasis, LinePart};
@@ -90,7 +90,7 @@ fn accessory(
 ) -> Option<AccessoryCharge> {
     reading.exactly(1, &[filled!(input.mass), filled!(input.volume)]);
     let name = reading.optional(Field::named("name"), &input.name);
-    let mass = limited(reading, "mass", &input.mass, false, (NO_MASS, MOST_CHARGE));
+    let mass = optional!(reading, input.mass, (NO_MASS, MOST_CHARGE));
     let volume = reading.optional(Field::named("volume"), &input.volume);
     let field = Field::named("phase");
     let phase = if filled!(input.volume).1 {

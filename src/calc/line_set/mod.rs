@@ -179,21 +179,13 @@ struct Site {
 
 impl Site {
     fn read(input: &LineSetInput, reading: &mut Reading) -> Self {
-        let lift = optional!(reading, input.lift);
-        reading.within(Field::named("lift"), lift, LIFTS);
-        let least_capacity = optional!(reading, input.least_capacity);
-        reading.within(
-            Field::named("least_capacity"),
-            least_capacity,
-            LEAST_CAPACITIES,
-        );
-        let oil_density = optional!(reading, input.oil_density);
-        reading.within(Field::named("oil_density"), oil_density, OIL_DENSITIES);
-        let tube_temperature = optional!(reading, input.tube_temperature);
-        reading.within(
-            Field::named("tube_temperature"),
-            tube_temperature,
-            (stress::COLDEST, stress::HOTTEST),
+        let lift = optional!(reading, input.lift, LIFTS);
+        let least_capacity = optional!(reading, input.least_capacity, LEAST_CAPACITIES);
+        let oil_density = optional!(reading, input.oil_density, OIL_DENSITIES);
+        let tube_temperature = optional!(
+            reading,
+            input.tube_temperature,
+            (stress::COLDEST, stress::HOTTEST)
         );
         Self {
             lift,

@@ -106,14 +106,11 @@ impl Running {
         refrigerant: Option<Refrigerant>,
         input: &CoolingDutyInput,
     ) -> Option<Self> {
-        let capacity = required!(reading, input.capacity);
-        reading.within(Field::named("capacity"), capacity, CAPACITIES);
+        let capacity = required!(reading, input.capacity, CAPACITIES);
         let evaporating = required!(reading, input.evaporating_temperature);
         let condensing = required!(reading, input.condensing_temperature);
-        let superheat = required!(reading, input.superheat);
-        reading.within(Field::named("superheat"), superheat, SUPERHEATS);
-        let subcooling = required!(reading, input.subcooling);
-        reading.within(Field::named("subcooling"), subcooling, SUBCOOLINGS);
+        let superheat = required!(reading, input.superheat, SUPERHEATS);
+        let subcooling = required!(reading, input.subcooling, SUBCOOLINGS);
         let refrigerant = refrigerant.filter(|_| reading.is_sound())?;
 
         let liquid = Liquid::leaving(refrigerant, condensing?, subcooling?);
@@ -147,11 +144,9 @@ impl Running {
         refrigerant: Option<Refrigerant>,
         input: &HeatingDutyInput,
     ) -> Option<Self> {
-        let capacity = required!(reading, input.capacity);
-        reading.within(Field::named("capacity"), capacity, CAPACITIES);
+        let capacity = required!(reading, input.capacity, CAPACITIES);
         let condensing = required!(reading, input.condensing_temperature);
-        let subcooling = required!(reading, input.subcooling);
-        reading.within(Field::named("subcooling"), subcooling, SUBCOOLINGS);
+        let subcooling = required!(reading, input.subcooling, SUBCOOLINGS);
         let entered = optional!(reading, input.discharge_superheat);
         let field = Field::named("discharge_superheat");
         reading.within(field, entered, DISCHARGE_SUPERHEATS);

@@ -15,9 +15,9 @@ const USUAL_BORES: [Length; 3] = [
 ];
 /// A bore is larger only if it is by a tenth: a hose of 9 mm is one of 3/8 in.
 const LARGER: f64 = 1.1;
-/// How many times as fast the larger pump is.
+/// How many times as fast the larger pump is. Our own choice.
 const FASTER: f64 = 2.0;
-/// Part of the time that a change must save to be named.
+/// Part of the time that a change must save to be named. Our own choice.
 const WORTH_NAMING: f64 = 0.01;
 
 /// Every change that can be made and saves time to the goal, the best first.

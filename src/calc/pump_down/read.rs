@@ -30,7 +30,7 @@ pub const MOST_IN_LIST: usize = 12;
 const HIGHEST_ULTIMATE: AbsolutePressure = AbsolutePressure::pascals(1e4);
 /// Ultimate pressure of a pump in order: 50 micron. Common practice, no source.
 const USUAL_ULTIMATE: AbsolutePressure = micron(50.0);
-/// Ambient temperature if none is entered.
+/// Ambient temperature if none is entered: 20 °C. Common practice, no source.
 const USUAL_TEMPERATURE: Temperature = Temperature::kelvins(293.15);
 /// Water in a damp system: a teaspoon. Common practice, no source.
 const DAMP: Mass = Mass::grams(5.0);
@@ -42,18 +42,8 @@ impl System {
     pub fn read(reading: &mut Reading, input: &PumpDownInput) -> Option<Self> {
         let air = ambient(reading, &input.altitude, &input.barometer);
         let (speed, ultimate) = pump(reading, input);
-        let start = optional!(reading, input.starting_pressure);
-        reading.within(
-            Field::named("starting_pressure"),
-            start,
-            (ultimate, PRESSURES.1),
-        );
-        let ambient_temperature = optional!(reading, input.ambient_temperature);
-        reading.within(
-            Field::named("ambient_temperature"),
-            ambient_temperature,
-            TEMPERATURES,
-        );
+        let start = optional!(reading, input.starting_pressure, (ultimate, PRESSURES.1));
+        let ambient_temperature = optional!(reading, input.ambient_temperature, TEMPERATURES);
         let core = core(reading, input);
         let volume = volume(reading, input);
         let water = water(reading, input);
@@ -83,8 +73,7 @@ pub(super) fn few(reading: &mut Reading, field: &'static str, found: usize) {
 }
 
 fn pump(reading: &mut Reading, input: &PumpDownInput) -> (Option<VolumeFlow>, AbsolutePressure) {
-    let speed = required!(reading, input.pump_speed);
-    reading.within(Field::named("pump_speed"), speed, SPEEDS);
+    let speed = required!(reading, input.pump_speed, SPEEDS);
     let ultimate = optional!(reading, input.ultimate_pressure);
     let field = Field::named("ultimate_pressure");
     reading.within(field, ultimate, (PRESSURES.0, HIGHEST_ULTIMATE));
@@ -92,18 +81,14 @@ fn pump(reading: &mut Reading, input: &PumpDownInput) -> (Option<VolumeFlow>, Ab
 }
 
 fn core(reading: &mut Reading, input: &PumpDownInput) -> (Length, Length) {
-    let bore = optional!(reading, input.core_bore);
-    reading.within(Field::named("core_bore"), bore, BORES);
-    let length = optional!(reading, input.core_length);
-    reading.within(Field::named("core_length"), length, LENGTHS);
+    let bore = optional!(reading, input.core_bore, BORES);
+    let length = optional!(reading, input.core_length, LENGTHS);
     (bore.unwrap_or(USUAL_CORE.0), length.unwrap_or(USUAL_CORE.1))
 }
 
 fn hoses(reading: &mut Reading, input: &VacuumHoseInput) -> Option<Hoses> {
-    let bore = required!(reading, input.bore);
-    reading.within(Field::named("bore"), bore, BORES);
-    let length = required!(reading, input.length);
-    reading.within(Field::named("length"), length, LENGTHS);
+    let bore = required!(reading, input.bore, BORES);
+    let length = required!(reading, input.length, LENGTHS);
     let core = optional!(reading, input.core).unwrap_or(ValveCore::In);
     let count = optional!(reading, input.count).unwrap_or(Count::of(1));
     let count = count.between(1, 8, "1…8").map_err(|flaw| Problem {
@@ -177,8 +162,7 @@ fn tube_volume(reading: &mut Reading, input: &EvacuatedTubeInput) -> Option<Volu
 fn water(reading: &mut Reading, input: &PumpDownInput) -> Option<Water> {
     let moisture = optional!(reading, input.moisture);
     let entered = optional!(reading, input.water);
-    let depth = optional!(reading, input.water_depth);
-    reading.within(Field::named("water_depth"), depth, DEPTHS);
+    let depth = optional!(reading, input.water_depth, DEPTHS);
     let is_some = |mass: &Mass| *mass > Mass::grams(0.0);
     if moisture == Some(Moisture::Dry) && entered.as_ref().is_some_and(is_some) {
         let with = Field::named("moisture");

@@ -35,11 +35,11 @@ pub struct ChargeCaps {
     pub with_measures: Mass,
 }
 
-/// Cubic metres of air at the LFL that m₁, m₂ and m₃ fill.
+/// Cubic metres of air at the LFL that m₁, m₂ and m₃ fill. Real Decreto 552/2019, IF-04.
 const VOLUMES: [f64; 3] = [4.0, 26.0, 130.0];
-/// What the three are multiplied by for class 2L.
+/// What the three are multiplied by for class 2L. Same source.
 const SLOWLY_BURNING_FACTOR: f64 = 1.5;
-/// Factor of the formula for the largest charge.
+/// Factor of the formula for the largest charge. Same source.
 const FORMULA_FACTOR: f64 = 2.5;
 
 /// Lower flammability limits that are answered for.

@@ -185,10 +185,8 @@ const SCALES: (Mass, Mass) = (Mass::grams(0.0), Mass::kilograms(10.0));
 pub fn room_limit(input: &RoomLimitInput) -> Result<RoomLimitAnswer, Problems> {
     let mut reading = Reading::default();
     let basis = Basis::read(input, &mut reading);
-    let charge = optional!(reading, input.charge);
-    reading.within(Field::named("charge"), charge, CHARGES);
-    let uncertainty = optional!(reading, input.charge_uncertainty);
-    reading.within(Field::named("charge_uncertainty"), uncertainty, SCALES);
+    let charge = optional!(reading, input.charge, CHARGES);
+    let uncertainty = optional!(reading, input.charge_uncertainty, SCALES);
     let fewest = usize::from(matches!(input.charge, Entry::Absent));
     let rooms = reading.list(
         Field::named("rooms"),

@@ -105,8 +105,7 @@ impl Room {
     ) -> Option<Self> {
         let limit = basis.map(|basis| basis.limit);
         let name = optional!(reading, input.name);
-        let area = required!(reading, input.area);
-        reading.within(Field::named("area"), area, AREAS);
+        let area = required!(reading, input.area, AREAS);
         let by_volume = matches!(limit, Some(Limit::Concentration { .. }));
         let height = optional!(reading, input.height);
         if by_volume && matches!(input.height, Entry::Absent) {
@@ -114,8 +113,7 @@ impl Room {
         }
         reading.within(Field::named("height"), height, HEIGHTS);
         let mounting = optional!(reading, input.mounting);
-        let entered = optional!(reading, input.release_height);
-        reading.within(Field::named("release_height"), entered, RELEASE_HEIGHTS);
+        let entered = optional!(reading, input.release_height, RELEASE_HEIGHTS);
         let ways = [filled!(input.mounting), filled!(input.release_height)];
         let is_needed = matches!(limit, Some(Limit::Formula { .. }));
         if is_needed || ways.iter().all(|(_, filled)| *filled) {

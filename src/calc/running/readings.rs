@@ -186,8 +186,7 @@ impl Readings {
             liquid_line,
             LINE_TEMPERATURES,
         );
-        let outdoor = optional!(reading, input.outdoor_dry_bulb);
-        reading.within(Field::named("outdoor_dry_bulb"), outdoor, AIR_TEMPERATURES);
+        let outdoor = optional!(reading, input.outdoor_dry_bulb, AIR_TEMPERATURES);
         let accuracy = Accuracy::read(input, reading);
         let mut target = |name, entry| band(reading, Field::named(name), entry);
         let plate_superheat = target("plate_superheat", &input.plate_superheat);
@@ -301,10 +300,8 @@ fn band(
 
 /// The indoor coil's air; `None` if the air's pressure is not known.
 fn coil(input: &RunningInput, reading: &mut Reading, air: Option<Ambient>) -> Option<Coil> {
-    let airflow = optional!(reading, input.airflow);
-    reading.within(Field::named("airflow"), airflow, AIRFLOWS);
-    let plate = optional!(reading, input.plate_capacity);
-    reading.within(Field::named("plate_capacity"), plate, CAPACITIES);
+    let airflow = optional!(reading, input.airflow, AIRFLOWS);
+    let plate = optional!(reading, input.plate_capacity, CAPACITIES);
     let mode = optional!(reading, input.mode).unwrap_or(RunningMode::Cooling);
     let entering = [&input.return_dry_bulb, &input.return_wet_bulb];
     let entering = stream(reading, RETURN, entering, &input.return_relative_humidity);

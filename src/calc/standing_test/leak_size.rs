@@ -24,7 +24,7 @@ pub struct LeakSize {
     pub refrigerant: Option<YearlyLoss>,
 }
 
-/// Temperature at which the refrigerant stands in the circuit.
+/// Temperature at which the refrigerant stands in the circuit. Common practice, no source.
 pub const STANDING_TEMPERATURE: Temperature = Temperature::celsius(25.0);
 
 /// Viscosity of nitrogen at 25 °C and 1 bar; at 40 bar it is 2 % more. Source: CoolProp 8.0.0.

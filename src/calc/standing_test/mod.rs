@@ -201,8 +201,7 @@ pub fn standing_test(input: &StandingTestInput) -> Result<StandingTestAnswer, Pr
     let instruments = instruments::Entered::take(&mut reading, input);
     let volume = nitrogen_need::volume(&mut reading, input);
     let refrigerant = optional!(reading, input.refrigerant);
-    let leak_to_see = optional!(reading, input.leak_to_see);
-    reading.within(Field::named("leak_to_see"), leak_to_see, LEAKS_TO_SEE);
+    let leak_to_see = optional!(reading, input.leak_to_see, LEAKS_TO_SEE);
     let guidance = guidance::take(&mut reading, input);
     let cylinder = Cylinder::take(&mut reading, input);
     reading.sound()?;

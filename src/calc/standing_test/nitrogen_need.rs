@@ -59,8 +59,7 @@ impl Cylinder {
         if matches!(input.volume, Entry::Absent) {
             required!(reading, input.volume);
         }
-        let volume = required!(reading, input.cylinder_volume);
-        reading.within(Field::named("cylinder_volume"), volume, VOLUMES);
+        let volume = required!(reading, input.cylinder_volume, VOLUMES);
         let pressure = required!(reading, input.cylinder_pressure);
         let most = HIGHEST_CYLINDER_PRESSURE.to_gauge(STANDARD_ATMOSPHERE);
         let limits = (GaugePressure::pascals(0.0), most);
@@ -74,9 +73,7 @@ impl Cylinder {
 
 /// The volume under test.
 pub(super) fn volume(reading: &mut Reading, input: &StandingTestInput) -> Option<Volume> {
-    let volume = optional!(reading, input.volume);
-    reading.within(Field::named("volume"), volume, VOLUMES);
-    volume
+    optional!(reading, input.volume, VOLUMES)
 }
 
 /// The nitrogen for a test, and the step that finds it; nothing beyond the pressures of the data.

@@ -99,8 +99,7 @@ fn one(
         gauge,
         (least, HIGHEST_PRESSURE),
     );
-    let temperature = required!(reading, item.temperature);
-    reading.within(Field::named("temperature"), temperature, TEMPERATURES);
+    let temperature = required!(reading, item.temperature, TEMPERATURES);
     let around = optional!(reading, item.ambient_temperature);
     let own_air = optional!(reading, item.barometer)
         .and_then(|found| by_barometer(reading, Field::named("barometer"), found));

@@ -170,19 +170,13 @@ const GAUGE_ERRORS: (PressureDifference, PressureDifference) = (
 pub fn vacuum_hold(input: &VacuumHoldInput) -> Result<VacuumHoldAnswer, Problems> {
     let mut reading = Reading::default();
     let readings = readings(&mut reading, &input.readings);
-    let ambient = optional!(reading, input.ambient_temperature);
-    reading.within(Field::named("ambient_temperature"), ambient, AMBIENT);
-    let pump_end = optional!(reading, input.pump_end_pressure);
-    reading.within(Field::named("pump_end_pressure"), pump_end, PRESSURES);
-    let resolution = optional!(reading, input.gauge_resolution);
-    reading.within(Field::named("gauge_resolution"), resolution, GAUGE_ERRORS);
-    let noise = optional!(reading, input.gauge_noise);
-    reading.within(Field::named("gauge_noise"), noise, NOISES);
-    let uncertainty = optional!(reading, input.gauge_uncertainty);
-    reading.within(Field::named("gauge_uncertainty"), uncertainty, GAUGE_ERRORS);
+    let ambient = optional!(reading, input.ambient_temperature, AMBIENT);
+    let pump_end = optional!(reading, input.pump_end_pressure, PRESSURES);
+    let resolution = optional!(reading, input.gauge_resolution, GAUGE_ERRORS);
+    let noise = optional!(reading, input.gauge_noise, NOISES);
+    let uncertainty = optional!(reading, input.gauge_uncertainty, GAUGE_ERRORS);
     let volume = optional!(reading, input.volume);
-    let dry = optional!(reading, input.dry_pressure);
-    reading.within(Field::named("dry_pressure"), dry, PRESSURES);
+    let dry = optional!(reading, input.dry_pressure, PRESSURES);
     let criteria = Criteria::read(input, &mut reading);
     let points = optional!(reading, input.curve_points)
         .map(|points| points.between(2, 64, "2…64"))
@@ -253,8 +247,7 @@ fn readings(reading: &mut Reading, list: &Entries<VacuumReadingInput>) -> Option
     let field = Field::named("readings");
     let readings = reading.list(field.clone(), list, 1, |reading, item| {
         let time = required!(reading, item.time);
-        let pressure = required!(reading, item.pressure);
-        reading.within(Field::named("pressure"), pressure, PRESSURES);
+        let pressure = required!(reading, item.pressure, PRESSURES);
         Some((time?.in_seconds(), pressure?.in_pascals()))
     })?;
     for (place, pair) in readings.windows(2).enumerate() {
