@@ -213,6 +213,24 @@ fn every_id_that_the_core_names_has_a_message() {
     assert!(missing.is_empty(), "no message for {missing:?}");
 }
 
+#[test]
+fn every_message_stands_once() {
+    let folder = root().join("www/locales");
+    let mut ids = BTreeSet::new();
+    for entry in fs::read_dir(folder).unwrap() {
+        let text = fs::read_to_string(entry.unwrap().path()).unwrap();
+        let begins = |line: &&str| line.starts_with(|first: char| first.is_ascii_alphabetic());
+        for (id, _) in text
+            .lines()
+            .filter(begins)
+            .filter_map(|line| line.split_once(" ="))
+        {
+            assert!(ids.insert(id.to_string()), "{id} stands twice");
+        }
+    }
+    assert!(ids.len() > 1000, "the messages were found");
+}
+
 fn choices() -> Vec<&'static [&'static str]> {
     use coldwright::calc::{AmbientBasis, flare, torque, vapour};
     use coldwright::physics::{pipe_flow, water};

@@ -7,8 +7,11 @@ use serde_json::{Map, Value};
 
 use crate::quantity::{Notation, Precision, QuantityKind, show};
 
-/// The English locale file, the same that the page shows.
-const ENGLISH: &str = include_str!("../../www/locales/en.ftl");
+/// The English locale files, the same that the page shows.
+const ENGLISH: [&str; 2] = [
+    include_str!("../../www/locales/en.ftl"),
+    include_str!("../../www/locales/en-cards.ftl"),
+];
 
 /// Messages of one language.
 pub struct Messages {
@@ -21,9 +24,11 @@ impl Messages {
         let language = unic_langid::LanguageIdentifier::default();
         let mut bundle = FluentBundle::new(vec![language]);
         bundle.set_use_isolating(false);
-        // A flawed file still yields its sound messages; a test keeps the file sound.
-        let resource = FluentResource::try_new(ENGLISH.into()).unwrap_or_else(|(part, _)| part);
-        let _ = bundle.add_resource(resource);
+        for file in ENGLISH {
+            // A flawed file still yields its sound messages; a test keeps the files sound.
+            let resource = FluentResource::try_new(file.into()).unwrap_or_else(|(part, _)| part);
+            let _ = bundle.add_resource(resource);
+        }
         Self { bundle }
     }
 

@@ -1,6 +1,6 @@
 // Every visible sentence, by message id, from locales/*.ftl.
 
-import { FluentBundle, type FluentVariable } from "@fluent/bundle";
+import { FluentBundle, type FluentResource, type FluentVariable } from "@fluent/bundle";
 import { messages } from "../locales/en.ftl";
 
 export type MessageArguments = Record<string, FluentVariable>;
@@ -14,6 +14,11 @@ export const decimalMark = ".";
 // Isolating marks would stand around every figure that a person copies.
 const bundle = new FluentBundle(language, { useIsolating: false });
 bundle.addResource(messages);
+
+/** Adds the sentences of views that are fetched later. */
+export function addMessages(resource: FluentResource): void {
+  bundle.addResource(resource);
+}
 
 /** The sentence of a message id. An unknown id is shown as such: it is a defect, and must be seen. */
 export function message(id: string, args?: MessageArguments): string {

@@ -13,8 +13,9 @@
 
 import type { JSX } from "preact";
 import type { QuantityKind } from "../core";
-import { axisOf, logarithmicAxis, type Axis } from "./axis";
+import { axisOf, logarithmicAxis } from "./axis";
 import { Label, round } from "./dimension";
+import { DrawnAxes, mostAcross, plotField, type PlotAxes, type PlotField, type PlotShape } from "./plot";
 import { Drawing, textWidth, useSheet, type Sheet } from "./sheet";
 
 export interface PlottedReading {
@@ -59,12 +60,12 @@ export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
   const shown = readings.filter(({ value }) => props.scale === "linear" || value > 0);
   const axes = axesOf(props, shown, sheet);
   if (axes === undefined) return null;
-  const field = plotField(sheet, axes, props.scale);
+  const field = plotField(sheet, axes, shape, props.scale === "linear" ? undefined : Math.log10);
   const hasLabel = limit !== undefined && textWidth(limit.label, sheet.letter) < field.right - field.left;
   return (
     <figure class="reading-plot">
       <Drawing {...sheet} height={field.height} alternative={labels.alternative}>
-        <Axes letter={sheet.letter} field={field} axes={axes} label={labels.axis ?? props.unit} />
+        <DrawnAxes letter={sheet.letter} field={field} axes={axes} ends={{ across: axes.across.unit, up: labels.axis ?? props.unit }} />
         {expected && <Expected curve={expected.curve} field={field} />}
         {limit && <path class="limit-line" d={`M${field.left} ${round(field.y(limit.value))}H${field.right}`} />}
         {shown.map((reading, place) => (
@@ -84,13 +85,11 @@ export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
   );
 }
 
-interface Axes {
-  readonly time: Axis;
-  readonly value: Axis;
-}
+/** How tall the plot is. */
+const shape: PlotShape = { part: 0.55, tallest: 280 };
 
 /** Axes that hold everything with a little room; none where there is nothing to show. */
-function axesOf({ quantity, unit, scale, expected, limit }: ReadingPlotProps, readings: readonly PlottedReading[], sheet: Sheet): Axes | undefined {
+function axesOf({ quantity, unit, scale, expected, limit }: ReadingPlotProps, readings: readonly PlottedReading[], sheet: Sheet): PlotAxes | undefined {
   const curve = expected?.curve ?? [];
   const times = [...readings, ...curve].map(({ time }) => time);
   const values = [
@@ -101,11 +100,10 @@ function axesOf({ quantity, unit, scale, expected, limit }: ReadingPlotProps, re
   if (times.length === 0 || values.length === 0) return undefined;
   const [start, end] = [Math.min(...times), Math.max(...times)];
   const length = end - start || 60;
-  const most = sheet.width < sheet.letter * 22 ? 4 : 8;
   const axis = scale === "linear" ? axisOf : logarithmicAxis;
   return {
-    time: axisOf("time", [start, start + length], timeUnit(length), most),
-    value: axis(quantity, scale === "linear" ? withRoom(values) : withFactor(values), unit, 7),
+    across: axisOf("time", [start, start + length], timeUnit(length), mostAcross(sheet)),
+    up: axis(quantity, scale === "linear" ? withRoom(values) : withFactor(values), unit, 7),
   };
 }
 
@@ -126,63 +124,6 @@ function withFactor(values: readonly number[]): [number, number] {
 function timeUnit(length: number): string {
   const [, unit = "s"] = ([[259_200, "d"], [10_800, "h"], [180, "min"]] as const).find(([least]) => length >= least) ?? [];
   return unit;
-}
-
-/** Where on the sheet a time and a value stand. */
-interface PlotField {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly foot: number;
-  readonly height: number;
-  readonly x: (time: number) => number;
-  readonly y: (value: number) => number;
-}
-
-function plotField({ width, letter }: Sheet, { time, value }: Axes, scale: ReadingPlotProps["scale"]): PlotField {
-  const widest = Math.max(0, ...value.ticks.map(({ text }) => textWidth(text, letter)));
-  const [left, right, top] = [widest + 8, width - letter, letter * 1.8];
-  const foot = top + Math.min(Math.max(width * 0.55, letter * 12), 280);
-  const length = scale === "linear" ? (number: number): number => number : Math.log10;
-  const along = (low: number, high: number, at: number): number => (at - low) / (high - low || 1);
-  return {
-    left,
-    right,
-    top,
-    foot,
-    height: foot + letter * 1.7,
-    x: (at) => left + along(time.low, time.high, at) * (right - left),
-    y: (at) => foot - along(length(value.low), length(value.high), length(at)) * (foot - top),
-  };
-}
-
-function Axes({ letter, field, axes, label }: {
-  readonly letter: number;
-  readonly field: PlotField;
-  readonly axes: Axes;
-  readonly label: string;
-}): JSX.Element {
-  const { left, right, top, foot } = field;
-  const columns = axes.time.ticks.map(({ si, text }) => ({ text, x: field.x(si) }));
-  const rows = axes.value.ticks.map(({ si, text }) => ({ text, y: field.y(si) }));
-  // The unit stands at the end of the axis: a figure that would touch it gives way.
-  const unitStart = right + letter - textWidth(axes.time.unit, letter) - 4;
-  return (
-    <g>
-      <path class="grid" d={columns.map(({ x }) => `M${round(x)} ${foot}V${top}`).join("") + rows.map(({ y }) => `M${left} ${round(y)}H${right}`).join("")} />
-      <path class="dimension" d={`M${left} ${top - 4}V${foot}H${right + 4}`} />
-      {columns.map(({ text, x }) => (
-        x + textWidth(text, letter) / 2 < unitStart && (
-          <text key={text} x={x} y={foot + letter * 1.25} text-anchor="middle">{text}</text>
-        )
-      ))}
-      {rows.map(({ text, y }) => (
-        <text key={text} x={left - 5} y={y + letter * 0.35} text-anchor="end">{text}</text>
-      ))}
-      <text class="soft" x={right + letter} y={foot + letter * 1.25} text-anchor="end">{axes.time.unit}</text>
-      <text class="soft" x={left + 6} y={letter * 0.95}>{label}</text>
-    </g>
-  );
 }
 
 function Expected({ curve, field }: { readonly curve: readonly ExpectedPoint[]; readonly field: PlotField }): JSX.Element {

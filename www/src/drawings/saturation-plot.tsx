@@ -3,9 +3,9 @@
 
 import type { JSX } from "preact";
 import type { SaturationPoint } from "../core";
-import type { Axis } from "./axis";
 import { Label, line, round, type Point } from "./dimension";
-import { Drawing, textWidth, type Sheet } from "./sheet";
+import { DrawnAxes, type PlotAxes, type PlotField, type PlotShape } from "./plot";
+import { Drawing, type Sheet } from "./sheet";
 
 export interface PlotLabels {
   readonly alternative: string;
@@ -21,32 +21,8 @@ export interface PlotReading extends SaturationPoint {
   readonly by: "pressure" | "temperature";
 }
 
-/** Where on the sheet a temperature and a pressure stand. */
-export interface PlotField {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly foot: number;
-  readonly height: number;
-  readonly x: (temperature: number) => number;
-  readonly y: (pressure: number) => number;
-}
-
-export function plotField({ width, letter }: Sheet, temperature: Axis, pressure: Axis): PlotField {
-  const widest = Math.max(...pressure.ticks.map(({ text }) => textWidth(text, letter)));
-  const [left, right, top] = [widest + 8, width - letter, letter * 1.8];
-  const foot = top + Math.min(Math.max(width * 0.62, letter * 12), 300);
-  const along = ({ low, high }: Axis, si: number): number => (si - low) / (high - low || 1);
-  return {
-    left,
-    right,
-    top,
-    foot,
-    height: foot + letter * 1.7,
-    x: (si) => left + along(temperature, si) * (right - left),
-    y: (si) => foot - along(pressure, si) * (foot - top),
-  };
-}
+/** How tall the plot is. */
+export const saturationShape: PlotShape = { part: 0.62, tallest: 300 };
 
 /** The dew line, on which the reading is dragged, as points of the sheet. */
 export function dewLine(curve: readonly SaturationPoint[], field: PlotField): readonly Point[] {
@@ -68,11 +44,10 @@ export function nearestOn(points: readonly Point[], to: Point): number {
   return nearest;
 }
 
-export function SaturationPlot({ sheet, field, temperature, pressure, curve, reading, labels }: {
+export function SaturationPlot({ sheet, field, axes, curve, reading, labels }: {
   readonly sheet: Sheet;
   readonly field: PlotField;
-  readonly temperature: Axis;
-  readonly pressure: Axis;
+  readonly axes: PlotAxes;
   readonly curve: readonly SaturationPoint[];
   readonly reading: PlotReading | undefined;
   readonly labels: PlotLabels;
@@ -81,7 +56,7 @@ export function SaturationPlot({ sheet, field, temperature, pressure, curve, rea
   const dews = dewLine(curve, field);
   return (
     <Drawing {...sheet} height={field.height} alternative={labels.alternative}>
-      <Axes letter={sheet.letter} field={field} temperature={temperature} pressure={pressure} labels={labels} />
+      <DrawnAxes letter={sheet.letter} field={field} axes={axes} ends={{ across: labels.temperatureAxis, up: labels.pressureAxis }} />
       <path class="bubble-line" d={throughAll(bubbles)} />
       <path class="dew-line" d={throughAll(dews)} />
       <Names bubbles={bubbles} dews={dews} field={field} letter={sheet.letter} labels={labels} reading={reading} />
@@ -92,36 +67,6 @@ export function SaturationPlot({ sheet, field, temperature, pressure, curve, rea
 
 function throughAll(points: readonly Point[]): string {
   return `M${points.map(({ x, y }) => `${round(x)} ${round(y)}`).join("L")}`;
-}
-
-function Axes({ letter, field, temperature, pressure, labels }: {
-  readonly letter: number;
-  readonly field: PlotField;
-  readonly temperature: Axis;
-  readonly pressure: Axis;
-  readonly labels: PlotLabels;
-}): JSX.Element {
-  const { left, right, top, foot } = field;
-  const columns = temperature.ticks.map(({ si, text }) => ({ text, x: field.x(si) }));
-  const rows = pressure.ticks.map(({ si, text }) => ({ text, y: field.y(si) }));
-  // The unit stands at the end of the axis: a figure that would touch it gives way.
-  const unitStart = right + letter - textWidth(labels.temperatureAxis, letter) - 4;
-  return (
-    <g>
-      <path class="grid" d={columns.map(({ x }) => `M${round(x)} ${foot}V${top}`).join("") + rows.map(({ y }) => `M${left} ${round(y)}H${right}`).join("")} />
-      <path class="dimension" d={`M${left} ${top - 4}V${foot}H${right + 4}`} />
-      {columns.map(({ text, x }) => (
-        x + textWidth(text, letter) / 2 < unitStart && (
-          <text key={text} x={x} y={foot + letter * 1.25} text-anchor="middle">{text}</text>
-        )
-      ))}
-      {rows.map(({ text, y }) => (
-        <text key={text} x={left - 5} y={y + letter * 0.35} text-anchor="end">{text}</text>
-      ))}
-      <text class="soft" x={right + letter} y={foot + letter * 1.25} text-anchor="end">{labels.temperatureAxis}</text>
-      <text class="soft" x={left + 6} y={letter * 0.95}>{labels.pressureAxis}</text>
-    </g>
-  );
 }
 
 /** The lines' names beside them, where both sides have room; one name where the eye sees one line. */

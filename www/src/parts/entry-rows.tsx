@@ -60,7 +60,7 @@ export function EntryRows({ list, problems, legend, add = message("rows-add"), h
     if (first) setFocus(`#entry-${rowField(first, row)}`);
   };
   return (
-    <fieldset class="entry-rows" ref={frame} data-list={list.name} data-columns={list.columns.length}>
+    <fieldset class="entry-rows" ref={frame} data-list={list.name} data-columns={list.columns.length} data-stacked={list.isStacked}>
       <legend>{legend}</legend>
       {hint !== undefined && <p class="hint">{hint}</p>}
       <ol>

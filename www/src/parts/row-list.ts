@@ -43,6 +43,8 @@ export interface AnyRowList {
   readonly columns: readonly Column[];
   /** How many rows are offered from the start; one if nothing is said. */
   readonly least?: number;
+  /** Whether the fields of a row stand in several lines, so that each must bear its own label. */
+  readonly isStacked?: true;
 }
 
 /** A list of items of the core's type. */

@@ -1,6 +1,6 @@
 // The cards of the job's calculations, a file of their own in the built page: see fetched.tsx.
 
-import "../fetched-style";
+import "../fetched-resources";
 
 export { Insulation } from "./insulation";
 export { LineSet } from "./line-set";

@@ -37,6 +37,7 @@ const others: readonly CardField<"room-limit">[] = [
 
 const rooms: RowList<OccupiedRoomInput> = {
   name: "rooms",
+  isStacked: true,
   columns: [
     { name: "name", words: true },
     { name: "area", quantity: "area", unit: floorUnit },

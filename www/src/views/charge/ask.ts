@@ -68,6 +68,7 @@ export const hoseFields: Fields = [
 
 export const accessories: RowList<AccessoryInput> = {
   name: "accessories",
+  isStacked: true,
   columns: [
     { name: "name", stem: "accessory", words: true },
     { name: "mass", stem: "accessoryMass", quantity: "mass", unit: fineUnit },

@@ -6,7 +6,8 @@ import { useRef } from "preact/hooks";
 import { show, showBand, type SaturationAnswer } from "../../core";
 import { axisOf, type Axis } from "../../drawings/axis";
 import type { Point } from "../../drawings/dimension";
-import { SaturationPlot, dewLine, nearestOn, plotField, type PlotField } from "../../drawings/saturation-plot";
+import { mostAcross, plotField, type PlotField } from "../../drawings/plot";
+import { SaturationPlot, dewLine, nearestOn, saturationShape } from "../../drawings/saturation-plot";
 import { useSheet } from "../../drawings/sheet";
 import { message } from "../../locale";
 import { textOf, write } from "../../parts/fields";
@@ -40,10 +41,10 @@ export function CurvePanel({ answer }: { readonly answer: SaturationAnswer | und
   const moved = movedOf(curve);
   const last = curve[curve.length - 1];
   if (moved === undefined || last === undefined) return null;
-  const ticks = sheet.width < sheet.letter * 22 ? 4 : 8;
-  const temperature = axisOf("temperature", [curve[0]?.dewTemperature ?? 0, last.dewTemperature], unitOf("temperature"), ticks);
+  const temperature = axisOf("temperature", [curve[0]?.dewTemperature ?? 0, last.dewTemperature], unitOf("temperature"), mostAcross(sheet));
   const pressure = axisOf("gauge-pressure", [curve[0]?.dewGaugePressure ?? 0, last.bubbleGaugePressure], unitOf("gauge-pressure"), 8);
-  const field = plotField(sheet, temperature, pressure);
+  const axes = { across: temperature, up: pressure };
+  const field = plotField(sheet, axes, saturationShape);
   const reading = answer && { ...answer, by: isByTemperature() ? ("temperature" as const) : ("pressure" as const) };
   const isPure = askFacts()?.facts.composition.figure.length === 1;
   return (
@@ -53,8 +54,7 @@ export function CurvePanel({ answer }: { readonly answer: SaturationAnswer | und
         <SaturationPlot
           sheet={sheet}
           field={field}
-          temperature={temperature}
-          pressure={pressure}
+          axes={axes}
           curve={curve}
           reading={reading}
           labels={{
