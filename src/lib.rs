@@ -2,7 +2,9 @@
 //!
 //! - [`web`]: the only room that knows JavaScript exists; the page's door (feature `page`).
 //! - `terminal`: the same door for JSON lines, and the catalogue (feature `terminal`).
-//! - [`calc`]: one file a calculation of the trade, an input to an answer or problems; the registry.
+//! - [`registry`]: the one door behind both, every calculation by name.
+//! - `job`: the job document, its joints, its stages and its assessment (feature `further`).
+//! - [`calc`]: one file a calculation of the trade, an input to an answer or problems.
 //! - [`physics`]: laws with no trade in them.
 //! - [`tables`]: published tables as data, each row with its source; the bibliography.
 //! - [`quantity`]: typed quantities, SI inside; reads what people write, shows figures in a chosen unit.
@@ -21,8 +23,11 @@
 #![warn(missing_docs)]
 
 pub mod calc;
+#[cfg(feature = "further")]
+pub mod job;
 pub mod physics;
 pub mod quantity;
+pub mod registry;
 pub mod tables;
 #[cfg(feature = "terminal")]
 pub mod terminal;

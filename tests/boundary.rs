@@ -6,7 +6,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use coldwright::calc;
+use coldwright::registry;
 use coldwright::terminal::arrived;
 use serde_json::{Value, json};
 
@@ -15,7 +15,7 @@ fn snapshot() -> PathBuf {
 }
 
 fn reply(name: &str, input: Value) -> Value {
-    calc::answer(name, arrived(input), serde_json::value::Serializer).unwrap()
+    registry::answer(name, arrived(input), serde_json::value::Serializer).unwrap()
 }
 
 #[test]
@@ -39,7 +39,7 @@ fn replies_are_as_recorded() {
         let value = |line: &str| serde_json::from_str::<Value>(line).unwrap();
         assert_eq!(value(fresh), value(recorded));
     }
-    for name in calc::NAMES {
+    for name in registry::NAMES {
         assert!(
             names.iter().any(|recorded| recorded == name),
             "no line for {name}"

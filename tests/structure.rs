@@ -43,7 +43,8 @@ fn sources() -> Vec<(String, String, PathBuf)> {
             .unwrap()
             .as_os_str()
             .to_string_lossy()
-            .into_owned()
+            .trim_end_matches(".rs")
+            .to_owned()
     };
     files
         .into_iter()
@@ -57,8 +58,10 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("tables", &["quantity"]),
     ("physics", &["quantity", "tables"]),
     ("calc", &["quantity", "tables", "physics"]),
-    ("terminal", &["quantity", "tables", "physics", "calc"]),
-    ("web", &["quantity", "tables", "physics", "calc"]),
+    ("job", &["quantity", "tables", "physics", "calc"]),
+    ("registry", &["quantity", "calc", "job"]),
+    ("terminal", &["quantity", "tables", "calc", "registry"]),
+    ("web", &["quantity", "tables", "calc", "registry"]),
 ];
 
 #[test]
@@ -170,7 +173,7 @@ fn named_ids(prefix: &str) -> BTreeSet<String> {
 fn every_id_that_the_core_names_has_a_message() {
     let messages = Messages::english();
     let mut wanted = BTreeSet::new();
-    for prefix in ["step-", "figure-", "notice-"] {
+    for prefix in ["step-", "figure-", "fact-", "notice-"] {
         let named = named_ids(prefix);
         assert!(
             prefix == "notice-" || named.len() > 5,
@@ -185,6 +188,9 @@ fn every_id_that_the_core_names_has_a_message() {
     );
     for choices in choices() {
         wanted.extend(choices.iter().map(|word| format!("choice-{word}")));
+    }
+    for (prefix, words) in words_of_jobs() {
+        wanted.extend(words.iter().map(|word| format!("{prefix}-{word}")));
     }
     let catalogue = coldwright::terminal::catalogue();
     for code in codes(&catalogue) {
@@ -202,7 +208,7 @@ fn every_id_that_the_core_names_has_a_message() {
     for standing in ["read", "second-hand", "from-memory", "derived", "no-source"] {
         wanted.insert(format!("standing-{standing}"));
     }
-    for name in coldwright::calc::NAMES {
+    for name in coldwright::registry::NAMES {
         wanted.extend(
             fields(&catalogue, name)
                 .into_iter()
@@ -229,6 +235,25 @@ fn every_message_stands_once() {
         }
     }
     assert!(ids.len() > 1000, "the messages were found");
+}
+
+/// Words of the job, each kind with the beginning of its message ids.
+fn words_of_jobs() -> Vec<(&'static str, &'static [&'static str])> {
+    use coldwright::job;
+    vec![
+        ("stage", job::Stage::WORDS),
+        ("stage-state", job::StageState::WORDS),
+        ("open", job::OpenMatter::WORDS),
+        ("rule", job::OrderRule::WORDS),
+        ("joint-kind", job::JointKind::WORDS),
+        ("joint-line", job::JointLine::WORDS),
+        ("joint-place", job::JointPlace::WORDS),
+        ("joint-state", job::JointState::WORDS),
+        ("joint-step", job::JointStep::WORDS),
+        ("leak-look", job::LeakLook::WORDS),
+        ("clock-doubt", job::ClockDoubt::WORDS),
+        ("bring", job::BringMatter::WORDS),
+    ]
 }
 
 fn choices() -> Vec<&'static [&'static str]> {

@@ -75,7 +75,7 @@ fn what_javascript_can_send_never_traps() {
         JsValue::symbol(None),
     ];
     for value in &odd {
-        for name in coldwright::calc::NAMES {
+        for name in coldwright::registry::NAMES {
             let whole = calculate(name, value.clone()).unwrap();
             assert!(
                 !at(&whole, "problems").is_undefined(),

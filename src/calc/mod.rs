@@ -1,5 +1,5 @@
 //! The calculations of the trade: one file each, a pure function from an input to an answer or
-//! problems; and the registry through which page, link, terminal and tests reach them by name.
+//! problems.
 
 mod ambient;
 pub mod charge;
@@ -18,7 +18,6 @@ pub mod pump_down;
 mod reading;
 mod refrigerant_facts;
 mod refusal;
-mod registry;
 pub mod room_limit;
 pub mod running;
 pub mod saturation;
@@ -34,14 +33,13 @@ mod working;
 
 pub use ambient::{Ambient, AmbientBasis};
 pub use count::Count;
+pub(crate) use input::input;
 pub use input::{Input, Members};
 pub use nested::{Entries, MOST_ITEMS, Part};
 pub use problem::{Cause, Field, Misfit, Problem, Problems};
 pub use reading::Reading;
+pub(crate) use reading::{optional, required};
 pub use refrigerant_facts::{RefrigerantFacts, WarmingPotentials};
-#[cfg(feature = "terminal")]
-pub use registry::{Entry as CatalogueEntry, catalogue};
-pub use registry::{NAMES, answer};
 pub use saturation_point::SaturationPoint;
 pub use verdict::{Judgement, Verdict, judge, judge_at_least, judge_at_most};
 pub use working::{Figure, Step, Unfinished, Working};

@@ -19,6 +19,11 @@ impl Field {
         Self(std::borrow::Cow::Owned(name.chars().take(40).collect()))
     }
 
+    /// A field by where it is written in a document: `plate.designPressure`.
+    pub fn written(path: String) -> Self {
+        Self(path.into())
+    }
+
     /// An item of a list, by its place from 0.
     pub fn item(place: usize) -> Self {
         Self(format!("[{place}]").into())
@@ -199,6 +204,13 @@ pub enum Misfit {
         /// The other field.
         with: Field,
     },
+    /// Written by a later version of this program.
+    NewerVersion {
+        /// The latest version that is known.
+        known: usize,
+        /// The one found.
+        found: usize,
+    },
     /// No input of this calculation has such a field.
     UnknownField {
         /// The fields it has.
@@ -297,6 +309,7 @@ impl Problem {
                 Misfit::NotInTable { .. } => "not-in-table",
                 Misfit::Conflict { .. } => "conflict",
                 Misfit::Impossible { .. } => "impossible",
+                Misfit::NewerVersion { .. } => "newer-version",
                 Misfit::UnknownField { .. } => "unknown-field",
                 Misfit::NotAnObject => "not-an-object",
                 Misfit::NotAList => "not-a-list",

@@ -55,16 +55,25 @@ impl Reading {
         mut read: impl FnMut(&mut Self, &T) -> Option<R>,
     ) -> Option<Vec<R>> {
         let before = self.problems.len();
-        self.problems.extend(list.problems_in(&field));
         let found = list.items().len();
+        let items = self.each(field.clone(), list, &mut read);
         if self.problems.len() == before && found < least {
             let needed = least;
-            self.problem(Problem::misfit(
-                field.clone(),
-                Misfit::TooFew { needed, found },
-            ));
+            self.problem(Problem::misfit(field, Misfit::TooFew { needed, found }));
         }
-        let mut items = Vec::with_capacity(found);
+        let is_sound = self.problems.len() == before && items.len() == found;
+        is_sound.then_some(items)
+    }
+
+    /// What `read` takes out of the items of a list, whatever is wrong with others.
+    pub fn each<'a, T, R>(
+        &mut self,
+        field: Field,
+        list: &'a Entries<T>,
+        mut read: impl FnMut(&mut Self, &'a T) -> Option<R>,
+    ) -> Vec<R> {
+        self.problems.extend(list.problems_in(&field));
+        let mut items = Vec::with_capacity(list.items().len());
         for (place, item) in list.items().iter().enumerate() {
             let inner = self.problems.len();
             items.extend(read(self, item));
@@ -72,8 +81,7 @@ impl Reading {
                 self.move_into(&field.with(&Field::item(place)), inner);
             }
         }
-        let is_sound = self.problems.len() == before && items.len() == found;
-        is_sound.then_some(items)
+        items
     }
 
     /// The input in a field, as `read` takes it, if it is there; what is wrong in it bears its name:
@@ -89,6 +97,19 @@ impl Reading {
         let found = part.given().and_then(|given| read(self, given));
         self.move_into(&field, inner);
         found
+    }
+
+    /// What `read` finds wrong bears the name of the field around it.
+    pub fn inside<R>(&mut self, outer: &Field, read: impl FnOnce(&mut Self) -> R) -> R {
+        let inner = self.problems.len();
+        let found = read(self);
+        self.move_into(outer, inner);
+        found
+    }
+
+    /// Adds what another calculation found wrong.
+    pub fn take_over(&mut self, problems: Problems) {
+        self.problems.extend(problems);
     }
 
     /// Turns the fields of all problems from place `from` on into fields within `outer`.

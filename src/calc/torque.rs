@@ -55,6 +55,8 @@ pub struct TorqueAnswer {
     pub setting: Option<Setting>,
     /// Whether the wrench suits.
     pub wrench: Option<WrenchFit>,
+    /// Accuracy of the wrench: as entered, or that of one in order.
+    pub accuracy: Ratio,
     /// The working.
     pub working: Working,
 }
@@ -365,6 +367,7 @@ fn answer(
         families_disagree,
         assumes: TorqueAssumption::OilOnThreadAndFaces,
         setting,
+        accuracy,
         wrench: wrench_range.map(|range| wrench_fit(range, choice.band, set, gain, accuracy)),
         working,
     }

@@ -6,8 +6,9 @@ use std::io::{self, BufRead, Read, Write};
 use serde_json::{Map, Value, json};
 
 use super::Messages;
-use crate::calc::{self, Field, Misfit, Problem};
+use crate::calc::{Field, Misfit, Problem};
 use crate::quantity::Arrived;
+use crate::registry;
 
 /// Most bytes of a line that are read.
 pub const LONGEST_LINE: usize = 4 << 20;
@@ -80,7 +81,7 @@ pub fn answer_line(line: &[u8], messages: &Messages) -> Value {
         let problem = Problem::misfit(Field::unknown(foreign), Misfit::UnknownField { accepted });
         return with_messages(json!({ "problems": [problem] }), messages);
     }
-    let reply = calc::answer(&name, arrived(input), serde_json::value::Serializer);
+    let reply = registry::answer(&name, arrived(input), serde_json::value::Serializer);
     with_messages(
         reply.unwrap_or_else(|_| json!({ "problems": [] })),
         messages,

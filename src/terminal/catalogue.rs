@@ -3,13 +3,14 @@
 use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
 
-use crate::calc::{self, Problem};
+use crate::calc::Problem;
+use crate::registry;
 use crate::tables::Source;
 
 /// The catalogue: one JSON Schema document with the calculations by name and all types under `$defs`.
 pub fn catalogue() -> Value {
     let mut generator = SchemaSettings::draft2020_12().into_generator();
-    let entries = calc::catalogue(&mut generator);
+    let entries = registry::catalogue(&mut generator);
     let problem = generator.subschema_for::<Problem>();
     let source = generator.subschema_for::<Source>();
     let calculations: serde_json::Map<String, Value> = entries

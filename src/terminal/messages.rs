@@ -8,9 +8,10 @@ use serde_json::{Map, Value};
 use crate::quantity::{Notation, Precision, QuantityKind, show};
 
 /// The English locale files, the same that the page shows.
-const ENGLISH: [&str; 2] = [
+const ENGLISH: [&str; 3] = [
     include_str!("../../www/locales/en.ftl"),
     include_str!("../../www/locales/en-cards.ftl"),
+    include_str!("../../www/locales/en-job.ftl"),
 ];
 
 /// Messages of one language.

@@ -5,10 +5,10 @@ use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::{JsCast, JsError, JsValue, wasm_bindgen};
 
-use crate::calc;
 use crate::quantity::{
     self, Arrived, DEEPEST_INPUT, Length, Notation, Precision, QuantityKind, System,
 };
+use crate::registry;
 use crate::tables::SOURCES;
 use crate::tables::flare::flare_size;
 use crate::tables::tube::{TUBE_SIZES, TubeSeries, sizes_of};
@@ -25,7 +25,7 @@ pub fn start() {
 #[wasm_bindgen]
 pub fn calculate(name: &str, input: JsValue) -> Result<JsValue, JsError> {
     let input = arrived(&input, DEEPEST_INPUT);
-    Ok(calc::answer(name, input, &Serializer::json_compatible())?)
+    Ok(registry::answer(name, input, &Serializer::json_compatible())?)
 }
 
 /// Shows an SI number of a quantity in a unit: `{number, unit}`, or nothing for a unit it does not have.

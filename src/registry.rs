@@ -1,15 +1,15 @@
-//! The one door: every calculation by name. Adding one is a line here.
+//! The one door: every calculation by name, and the assessment of a job. Adding one is a line here.
 
 use serde::{Serialize, Serializer};
 
-use super::input::{Input, Members};
-use super::problem::{Field, Misfit, Problem, Problems};
 #[cfg(feature = "further")]
-use super::{
+use crate::calc::{
     charge, convert, insulation, line_set, moist_air, nitrogen_hold, pipe_friction, pump_down,
     room_limit, running, saturation, standing_test, vacuum_hold, vapour, water_saturation,
 };
-use super::{flare, torque, tube};
+use crate::calc::{Field, Input, Members, Misfit, Problem, Problems, flare, torque, tube};
+#[cfg(feature = "further")]
+use crate::job;
 use crate::quantity::Arrived;
 
 /// Those above `further` answer the page's first screen and make up the module it starts with.
@@ -81,6 +81,7 @@ calculations! {
     "insulation" insulation::insulation, insulation::InsulationInput => insulation::InsulationAnswer;
     "running" running::running, running::RunningInput => running::RunningAnswer;
     "pump-down" pump_down::pump_down, pump_down::PumpDownInput => pump_down::PumpDownAnswer;
+    "job" job::assess, job::AssessInput => job::Assessment;
     "vacuum-hold" vacuum_hold::vacuum_hold, vacuum_hold::VacuumHoldInput => vacuum_hold::VacuumHoldAnswer;
 }
 

@@ -1,0 +1,55 @@
+//! The instruments: is anything wrong with what is entered, are they calibrated?
+
+use super::clock::Clock;
+use super::parts::Parts;
+use super::stage::{Draft, OpenMatter};
+use crate::calc::torque::{TorqueInput, torque};
+use crate::calc::{Field, Reading};
+use crate::quantity::{Entry, Length, Moment, Time};
+
+/// Longest time since the last calibration: a year. Common practice, no source.
+const LONGEST_SINCE_CALIBRATION: Time = Time::seconds(366.0 * 86_400.0);
+
+/// A tube that every family of torques has, to see what is wrong with the wrench as such.
+const ANY_TUBE: Length = Length::inches(0.375);
+
+pub(super) fn take(
+    draft: &mut Draft<'_>,
+    reading: &mut Reading,
+    parts: &Parts<'_>,
+    (clock, now): (&Clock, Moment),
+) {
+    let wrench = torque(&TorqueInput {
+        tube: ANY_TUBE.into(),
+        adapter_length: parts.wrench.adapter_length.clone(),
+        adapter_angle: parts.wrench.adapter_angle.clone(),
+        wrench_length: parts.wrench.wrench_length.clone(),
+        wrench_range: parts.wrench.wrench_range.clone(),
+        wrench_accuracy: parts.wrench.wrench_accuracy.clone(),
+        ..TorqueInput::default()
+    });
+    if let Err(problems) = wrench {
+        let field = Field::written("instruments.wrench".into());
+        reading.inside(&field, |reading| reading.take_over(problems));
+    }
+    let uncalibrated = [
+        ("instruments.gauge", &parts.gauge.name, &parts.gauge.calibrated),
+        ("instruments.thermometer", &parts.thermometer.name, &parts.thermometer.calibrated),
+        ("instruments.vacuumGauge", &parts.vacuum_gauge.name, &parts.vacuum_gauge.calibrated),
+        ("instruments.scale", &parts.scale.name, &parts.scale.calibrated),
+        ("instruments.wrench", &parts.wrench.name, &parts.wrench.calibrated),
+        ("instruments.caliper", &parts.caliper.name, &parts.caliper.calibrated),
+    ]
+    .into_iter()
+    .filter(|(path, name, calibrated)| {
+        let field = Field::written(format!("{path}.calibrated"));
+        let calibrated = reading.optional(field, calibrated);
+        let is_due = calibrated.is_none_or(|calibrated| {
+            clock.between(calibrated, now).time > LONGEST_SINCE_CALIBRATION
+        });
+        // An instrument that nobody named is not known to be in use.
+        is_due && !matches!(name, Entry::Absent)
+    });
+    let count = uncalibrated.count();
+    draft.open_count(OpenMatter::Calibration, count);
+}

@@ -1,0 +1,235 @@
+//! The plan: is enough known, does the charge suit the room, do the lines keep to the plate's limits?
+
+use super::document::{JobAccessoryInput, Stage};
+use super::order::Overrides;
+use super::parts::Parts;
+use super::paths::Paths;
+use super::stage::{Draft, OpenMatter};
+use crate::calc::charge::{ChargeAnswer, ChargeInput, charge};
+use crate::calc::room_limit::{OccupiedRoomInput, RoomLimitAnswer, RoomLimitInput, room_limit};
+use crate::calc::tube::{TubeInput, tube};
+use crate::calc::{Field, Judgement, Reading, Verdict, judge_at_most};
+use crate::quantity::{Entry, Length, Temperature};
+
+/// What the plan comes to.
+pub(super) struct Plan {
+    pub charge: Option<ChargeAnswer>,
+    pub room_limit: Option<RoomLimitAnswer>,
+    /// Whether the charge is more than a room allows.
+    pub is_above_room_limit: bool,
+}
+
+const CHARGE: Paths = Paths {
+    shared: &[
+        ("refrigerant", "plate.refrigerant"),
+        ("plateCharge", "plate.plateCharge"),
+        ("prechargedLength", "plate.prechargedLength"),
+        ("plateAdder", "plate.plateAdder"),
+        ("plateReduction", "plate.plateReduction"),
+        ("arrives", "plate.arrives"),
+        ("length", "lines.length"),
+        ("accessories", "lines.accessories"),
+        ("liquidTube", "lines.liquidLine.tube"),
+        ("vapourTube", "lines.gasLine.tube"),
+        ("scaleResolution", "instruments.scale.resolution"),
+        ("scaleUncertainty", "instruments.scale.uncertainty"),
+    ],
+    own: "release.charge",
+};
+
+const ROOM: Paths = Paths {
+    shared: &[
+        ("refrigerant", "plate.refrigerant"),
+        ("charge", "plate.plateCharge"),
+        ("chargeUncertainty", "instruments.scale.uncertainty"),
+        ("rooms", "rooms"),
+        ("rule", "roomRule"),
+    ],
+    own: "rooms",
+};
+
+const TUBE: Paths = Paths {
+    shared: &[("designPressure", "plate.designPressure")],
+    own: "lines",
+};
+
+/// Metal temperature at which the tubes' rating is compared with the design pressure, as in the calculation
+/// of the line set: 150 °F.
+const TUBE_TEMPERATURE: Temperature = Temperature::fahrenheit(150.0);
+
+/// Fields without which nothing can be planned.
+fn needed(parts: &Parts<'_>) -> [(&'static str, bool); 5] {
+    [
+        ("plate.refrigerant", is_absent(&parts.plate.refrigerant)),
+        ("plate.plateCharge", is_absent(&parts.plate.plate_charge)),
+        ("lines.liquidLine.tube", is_absent(&parts.liquid_line.tube)),
+        ("lines.gasLine.tube", is_absent(&parts.gas_line.tube)),
+        ("lines.length", is_absent(&parts.lines.length)),
+    ]
+}
+
+fn is_absent<T>(entry: &Entry<T>) -> bool {
+    matches!(entry, Entry::Absent)
+}
+
+impl Plan {
+    pub fn take(draft: &mut Draft<'_>, reading: &mut Reading, parts: &Parts<'_>) -> Self {
+        for (field, is_open) in needed(parts) {
+            draft.begun(!is_open);
+            if is_open {
+                draft.open_field(Field::written(field.into()));
+            }
+        }
+        let charge = charge_of(draft, reading, parts);
+        let room_limit = room_limit_of(draft, reading, parts, charge.as_ref());
+        limits(draft, reading, parts);
+        ratings(draft, reading, parts);
+        let of_room = room_limit.as_ref().and_then(|limit| limit.charge);
+        Self {
+            charge,
+            is_above_room_limit: of_room.is_some_and(|of| of.verdict == Verdict::OutOfBand),
+            room_limit,
+        }
+    }
+
+    pub fn draft(overrides: &Overrides) -> Draft<'_> {
+        Draft::of(Stage::Plan, overrides)
+    }
+}
+
+fn charge_of(
+    draft: &mut Draft<'_>,
+    reading: &mut Reading,
+    parts: &Parts<'_>,
+) -> Option<ChargeAnswer> {
+    let accessories = parts.lines.accessories.items().iter();
+    let accessories: Vec<_> = accessories.map(JobAccessoryInput::as_asked).collect();
+    let answer = charge(&ChargeInput {
+        refrigerant: parts.plate.refrigerant.clone(),
+        plate_charge: parts.plate.plate_charge.clone(),
+        precharged_length: parts.plate.precharged_length.clone(),
+        length: parts.lines.length.clone(),
+        plate_adder: parts.plate.plate_adder.clone(),
+        plate_reduction: parts.plate.plate_reduction.clone(),
+        arrives: parts.plate.arrives.clone(),
+        accessories: accessories.into(),
+        liquid_tube: parts.liquid_line.tube.clone(),
+        vapour_tube: parts.gas_line.tube.clone(),
+        scale_resolution: parts.scale.resolution.clone(),
+        scale_uncertainty: parts.scale.uncertainty.clone(),
+        ..parts.charge.clone()
+    });
+    match answer {
+        Ok(answer) => {
+            if let Some(total) = answer.charge.as_ref().and_then(|charge| charge.total) {
+                draft.fact("fact-total-charge", total);
+            }
+            Some(answer)
+        }
+        Err(problems) => {
+            reading.take_over(draft.missing(CHARGE.place(problems, &[])));
+            None
+        }
+    }
+}
+
+fn room_limit_of(
+    draft: &mut Draft<'_>,
+    reading: &mut Reading,
+    parts: &Parts<'_>,
+    charge: Option<&ChargeAnswer>,
+) -> Option<RoomLimitAnswer> {
+    let rooms: Vec<OccupiedRoomInput> = parts
+        .job
+        .rooms
+        .items()
+        .iter()
+        .map(|room| OccupiedRoomInput {
+            name: room.name.clone(),
+            area: room.area.clone(),
+            height: room.height.clone(),
+            mounting: room.mounting.clone(),
+            release_height: room.release_height.clone(),
+        })
+        .collect();
+    if rooms.is_empty() {
+        draft.open(OpenMatter::Room);
+        return None;
+    }
+    let total = charge.and_then(|charge| charge.charge.as_ref()?.total)?;
+    let answer = room_limit(&RoomLimitInput {
+        refrigerant: parts.plate.refrigerant.clone(),
+        rule: parts.job.room_rule.clone(),
+        charge: total.into(),
+        charge_uncertainty: parts.scale.uncertainty.clone(),
+        rooms: rooms.into(),
+        ..RoomLimitInput::default()
+    });
+    match answer {
+        Ok(answer) => {
+            if let Some(largest) = answer.largest_charge {
+                draft.fact("fact-largest-charge", largest);
+            }
+            if let Some(of_room) = answer.charge {
+                draft.verdict(of_room.verdict);
+            }
+            Some(answer)
+        }
+        Err(problems) => {
+            reading.take_over(draft.missing(ROOM.place(problems, &[])));
+            None
+        }
+    }
+}
+
+/// The plate's limits of length and lift.
+fn limits(draft: &mut Draft<'_>, reading: &mut Reading, parts: &Parts<'_>) {
+    let read = |reading: &mut Reading, path: &str, entry: &Entry<Length>| {
+        reading.optional(Field::written(path.into()), entry)
+    };
+    let length = read(reading, "lines.length", &parts.lines.length);
+    let longest = read(reading, "plate.longestLength", &parts.plate.longest_length);
+    let lift = read(reading, "lines.lift", &parts.lines.lift);
+    let highest = read(reading, "plate.longestLift", &parts.plate.longest_lift);
+    let exact = Length::metres(0.0);
+    for (meaning, figure, limit) in [
+        ("fact-length", length, longest),
+        ("fact-lift", lift, highest),
+    ] {
+        let Some(figure) = figure else { continue };
+        draft.fact(meaning, figure);
+        if let Some(limit) = limit {
+            let judged: Judgement<Length, Length> = judge_at_most(figure, exact, limit);
+            draft.verdict(judged.verdict);
+        }
+    }
+}
+
+/// What the tubes bear, against the design pressure.
+fn ratings(draft: &mut Draft<'_>, reading: &mut Reading, parts: &Parts<'_>) {
+    if is_absent(&parts.plate.design_pressure) {
+        return;
+    }
+    for line in [parts.liquid_line, parts.gas_line] {
+        if is_absent(&line.tube) {
+            continue;
+        }
+        let answer = tube(&TubeInput {
+            tube: line.tube.clone(),
+            series: line.tube_series.clone(),
+            wall: line.wall.clone(),
+            temperature: TUBE_TEMPERATURE.into(),
+            design_pressure: parts.plate.design_pressure.clone(),
+            ..TubeInput::default()
+        });
+        match answer {
+            Ok(answer) => {
+                let rating = answer.rating;
+                if let Some(against) = rating.and_then(|rating| rating.against_design_pressure) {
+                    draft.verdict(against.verdict);
+                }
+            }
+            Err(problems) => reading.take_over(draft.missing(TUBE.place(problems, &[]))),
+        }
+    }
+}
