@@ -779,6 +779,90 @@ figure-gauge-step = step of the gauge
 figure-probability = probability
 figure-volume = volume
 figure-leak-rate = gas through the leak
+intro-vacuum-hold = The pump is valved off and the gauge is read: dry and tight, moisture, or a leak?
+vacuum-hold-empty = Valve the pump off and enter readings: four over at least two minutes, better one a minute for a quarter of an hour.
+vacuum-hold-after = after { $time }
+vacuum-hold-rises = rises evenly by
+vacuum-hold-levels-off = levels off at
+vacuum-hold-dry-and-tight = Dry and tight
+vacuum-hold-moisture = Moisture
+vacuum-hold-leak = Leak
+vacuum-hold-cannot-tell = Cannot tell yet
+vacuum-hold-open = Open
+vacuum-hold-means-dry-and-tight = Neither water nor air shows in these readings.
+vacuum-hold-means-moisture = The rise levels off, too high for a dry system: water, or gas that oil and walls give off.
+vacuum-hold-means-leak = The rise does not level off: air comes in, whether or not there is moisture besides.
+vacuum-hold-margin = { $probability } likely. { $verdict ->
+    [dry-and-tight] A verdict needs { $needed }, and a leak at most { $leak } likely:
+   *[other] A verdict needs { $needed }:
+} { $side ->
+    [short] { $margin } short of it.
+   *[over] { $margin } to spare.
+}
+vacuum-hold-next = What to do next
+vacuum-hold-longer = Hold about { $time } longer and go on reading.
+vacuum-hold-no-longer = Holding on will hardly part the two. Look at the likelier one first.
+vacuum-hold-next-dry-and-tight = Hold on for as long as the rule below asks. Then nothing but the refrigerant, or dry nitrogen, goes in.
+vacuum-hold-next-moisture = Change the pump’s oil if it is cloudy, break with dry nitrogen, warm the coldest parts, pump on and hold again. A slow leak may hide behind moisture: only the next hold shows it.
+vacuum-hold-next-leak = Pumping mends nothing. Valve off hoses and manifold first and hold again: they leak most often. Then dry nitrogen under pressure, and soap on every joint.
+vacuum-hold-next-too-few-readings = A reading a minute for a quarter of an hour tells most. Leave the valves alone.
+vacuum-hold-next-causes-alike = Leave the valves alone. A leak goes on at the same pace; moisture slows down.
+vacuum-hold-next-fits-no-law = Begin a new hold. Touch no valve while it lasts, and leave the gauge where it is.
+vacuum-hold-next-readings-fall = See that the valve to the pump is shut. Let gauge and tubing come to one temperature, and hold again.
+vacuum-hold-next-level-too-high = Pump on until the gauge stands lower, then hold again.
+vacuum-hold-next-slow-rise = Valve off hoses and manifold and hold for an hour: a slow leak goes on, what walls give off slows down.
+vacuum-hold-next-gauge-shows-nothing = Look at the gauge, its connection and its unit.
+vacuum-hold-course = Readings and where they lead
+vacuum-hold-course-alternative = { $count } readings over time, the last level { $pressure }, with the curve through them. { $verdict }.
+vacuum-hold-reading = reading
+vacuum-hold-curve = expected, with its band
+vacuum-hold-dry-line = dry below this
+vacuum-hold-expected = The gauge should show
+vacuum-hold-readings = Readings with the pump valved off
+vacuum-hold-readings-hint = Time since it was valved off, and what the vacuum gauge shows.
+vacuum-hold-add = One more reading
+vacuum-hold-volume = Volume under vacuum, for the air that comes in
+vacuum-hold-gauge = The gauge, and what counts as dry
+vacuum-hold-gauge-note = Left empty: step and scatter are found from the readings; off by half a step; dry is what levels off below 750 micron (100 Pa), common practice, and never more than half of what water has at the ambient temperature.
+vacuum-hold-causes = How likely each cause is
+vacuum-hold-other = Something else: a fall, even but too high, or too slow a rise for a leak
+vacuum-hold-ticks = The tick stands at { $needed }, what a verdict needs; the other tick at { $leak }, the most of a leak that passes beside dry and tight.
+vacuum-hold-laws = The three laws as fitted
+vacuum-hold-law-start = from { $pressure }
+vacuum-hold-law-plateau = to { $pressure }
+vacuum-hold-law-time = time constant { $time }
+vacuum-hold-law-rate = { $rate }
+vacuum-hold-law-deviation = readings off by { $deviation } of their uncertainty
+vacuum-hold-figures = The figures
+vacuum-hold-plateau-water = Water at that plateau would be at
+vacuum-hold-latest-water = Water at the last level would be at
+vacuum-hold-as-ice = as ice
+vacuum-hold-as-liquid = as liquid water
+vacuum-hold-saturation = Most that water can hold up at { $temperature }
+vacuum-hold-assumed = temperature assumed
+vacuum-hold-no-step = none shows
+vacuum-hold-rule = Does the hold pass?
+vacuum-hold-rule-in-band = The rule is met.
+vacuum-hold-rule-cannot-tell = Not to be told yet
+vacuum-hold-rule-out-of-band = The rule is not met.
+vacuum-hold-rule-remaining = { $remaining } of { $time } are still to come.
+vacuum-hold-rule-over = Its { $time } are over.
+vacuum-hold-rule-start = Before the hold
+vacuum-hold-rule-now = Now
+vacuum-hold-rule-end = At the end of its time
+vacuum-hold-rule-rise = Rise
+vacuum-hold-rule-expected = To be expected at the end of its time
+vacuum-hold-rule-limit = at most { $limit }: { $margin } { $side ->
+    [beyond] beyond it
+   *[inside] inside
+}{ $uncertainty ->
+    [none] { "" }
+   *[other] , ± { $uncertainty }
+}
+vacuum-hold-caution-ice = Ice gives off little vapour: below 612 Pa (4588 micron) frozen water can pass for dry. Look for the coldest part and warm it.
+vacuum-hold-caution-hoses = Hoses, their seals and the gauge’s own joint leak and give off gas too. Gauge at the system, hoses valved off.
+hint-pumpEndPressure = empty: the first reading
+hint-passTime = empty: 30 min
 
 ## Standing test
 

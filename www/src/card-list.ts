@@ -18,6 +18,7 @@ export interface Card {
 export const cards: readonly Card[] = [
   { path: "line-set", group: "plan", View: jobCard("LineSet") },
   { path: "pump-down", group: "dry", View: jobCard("PumpDown") },
+  { path: "vacuum-hold", group: "dry", View: jobCard("VacuumHold") },
   { path: "charge", group: "charge", View: jobCard("Charge") },
   { path: "running", group: "run", View: jobCard("Running") },
   { path: "room-limit", group: "plan", View: jobCard("RoomLimit") },

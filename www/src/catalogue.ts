@@ -1273,7 +1273,7 @@ export type PassRule = "ufgs-15182" | "real-decreto-552-2019" | "plate";
 /**
  * Why there is no verdict.
  */
-export type HoldReason2 =
+export type VacuumReason =
   | "too-few-readings"
   | "causes-alike"
   | "fits-no-law"
@@ -1284,7 +1284,7 @@ export type HoldReason2 =
 /**
  * What the hold says of the system.
  */
-export type HoldVerdict2 = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
+export type VacuumVerdict = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
 /**
  * one of the words, or an empty text for none
  */
@@ -3607,7 +3607,7 @@ export interface VacuumHoldAnswer {
   curve: ExpectedReading[];
   dryPressure: AbsolutePressure;
   /**
-   * What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause.
+   * What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause; none where no law is known to hold.
    */
   expected: ExpectedReading[];
   /**
@@ -3629,20 +3629,29 @@ export interface VacuumHoldAnswer {
    * The even rise, if it is a leak or as likely as not.
    */
   leak?: LeakFound | null;
-  likelihoods: Likelihoods;
+  leakAllowed: Ratio;
+  /**
+   * Probability of each cause; absent where no law is known to hold.
+   */
+  likelihoods?: Likelihoods | null;
   margin: Ratio;
+  needed: Ratio;
   pass: PassCheck;
   /**
-   * The plateau that the rise levels off at, if it does.
+   * The plateau that the rise levels off at, if that is as likely as not.
    */
   plateau?: Level | null;
+  /**
+   * The readings beside that curve: as read, or means over equal spans of time if there are more than 96; none without `curvePoints`.
+   */
+  plotted: GaugeReading[];
   probability: Ratio;
   /**
    * Why it cannot be told.
    */
-  reason?: HoldReason2 | null;
+  reason?: VacuumReason | null;
   saturationPressure: AbsolutePressure;
-  verdict: HoldVerdict2;
+  verdict: VacuumVerdict;
   /**
    * The working.
    */
@@ -3726,7 +3735,7 @@ export interface Likelihoods {
  */
 export interface PassCheck {
   /**
-   * Pressure to expect at the end of the rule's time, while it is still to come.
+   * Pressure to expect at the end of the rule's time, while it is still to come and a law is known to hold.
    */
   expected?: Judgement10 | null;
   pressure: Judgement10;
@@ -3763,6 +3772,13 @@ export interface Judgement11 {
   margin: PressureDifference;
   uncertainty: PressureDifference;
   verdict: Verdict;
+}
+/**
+ * A reading, or the mean of several near each other.
+ */
+export interface GaugeReading {
+  pressure: AbsolutePressure;
+  time: Time;
 }
 /**
  * What [`vacuum_hold`] asks for.

@@ -2,10 +2,12 @@
 
 use serde::Serialize;
 
-use super::finding::{FEWEST_MOMENTS, Finding, HoldReason, HoldVerdict};
-use super::fit::Trial;
+use super::finding::{
+    FEWEST_MOMENTS, Finding, LEAK_UNDER_DRY, NEEDED, VacuumReason, VacuumVerdict,
+};
+use super::law::{Fit, fit};
 use super::pass_rule::PassCheck;
-use super::posterior::{Posterior, Spread, Which, settled_after};
+use super::posterior::{Posterior, Which};
 use super::{Cause, Hold, MICRON, SATURATION_ERROR, Shape};
 use crate::calc::working::Working;
 use crate::physics::water::{Surface, saturation_temperature, surface};
@@ -19,27 +21,33 @@ use crate::quantity::{
 #[serde(rename_all = "camelCase")]
 pub struct VacuumHoldAnswer {
     /// Dry and tight, moisture, leak, cannot tell, or open for want of readings.
-    pub verdict: HoldVerdict,
+    pub verdict: VacuumVerdict,
     /// Why it cannot be told.
-    pub reason: Option<HoldReason>,
+    pub reason: Option<VacuumReason>,
     /// Probability of the likeliest cause, which is the verdict if there is one.
     pub probability: Ratio,
-    /// By how much this exceeds what a verdict needs; negative if it falls short.
+    /// Probability that a verdict needs.
+    pub needed: Ratio,
+    /// By how much the verdict's conditions are met, the nearest to failing; negative if one is not.
     pub margin: Ratio,
-    /// Probability of each cause.
-    pub likelihoods: Likelihoods,
+    /// Most probability of a leak that the verdict dry and tight bears beside it.
+    pub leak_allowed: Ratio,
+    /// Probability of each cause; absent where no law is known to hold.
+    pub likelihoods: Option<Likelihoods>,
     /// The three laws, each fitted by least squares; without those that only negative pressures would fit, none from fewer than four readings.
     pub fits: Vec<Fit>,
-    /// The plateau that the rise levels off at, if it does.
+    /// The plateau that the rise levels off at, if that is as likely as not.
     pub plateau: Option<Level>,
     /// The even rise, if it is a leak or as likely as not.
     pub leak: Option<LeakFound>,
     /// Level at the end of the readings: by the laws fitted, as read if there is no verdict for want of readings or of a law.
     pub latest: Level,
-    /// What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause.
+    /// What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause; none where no law is known to hold.
     pub expected: Vec<ExpectedReading>,
     /// The same for a plot.
     pub curve: Vec<ExpectedReading>,
+    /// The readings beside that curve: as read, or means over equal spans of time if there are more than 96; none without `curvePoints`.
+    pub plotted: Vec<GaugeReading>,
     /// Whether the hold passes by its rule.
     pub pass: PassCheck,
     /// How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
@@ -75,45 +83,6 @@ pub struct Likelihoods {
     pub leak: Ratio,
     /// Something else: falls, stays even but high, or rises too slowly for a leak and too fast for a tight system.
     pub other: Ratio,
-}
-
-/// A law fitted by least squares to the readings.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
-#[serde(rename_all = "camelCase")]
-pub struct Fit {
-    /// The law.
-    pub law: Shape,
-    /// Probability of this law, all causes together.
-    pub probability: Ratio,
-    /// Pressure at the first reading.
-    pub start: AbsolutePressure,
-    /// Pressure that it levels off at; with a leak, that which outgassing adds to the start.
-    pub plateau: Option<AbsolutePressure>,
-    /// How far this may be wrong.
-    pub plateau_uncertainty: Option<PressureDifference>,
-    /// Time constant of the levelling off.
-    pub time_constant: Option<Time>,
-    /// How far this may be wrong.
-    pub time_constant_uncertainty: Option<Time>,
-    /// Even rise.
-    pub rate: Option<PressureRate>,
-    /// How far this may be wrong.
-    pub rate_uncertainty: Option<PressureRate>,
-    /// Mean deviation of the readings from it (root mean square), each over its own uncertainty; near 1 for a law that fits.
-    pub deviation: Ratio,
-}
-
-impl Fit {
-    /// Pressure of the law at a time after the first reading, s.
-    pub(super) fn at(&self, time: f64) -> AbsolutePressure {
-        let start = self.start.in_pascals();
-        let constant = self.time_constant.map_or(0.0, Time::in_seconds);
-        let settled = settled_after(time, constant);
-        let levelled = self.plateau.map_or(0.0, |p| p.in_pascals() - start);
-        let rate = self.rate.map_or(0.0, PressureRate::in_pascals_per_second);
-        AbsolutePressure::pascals(start + levelled * settled + rate * time)
-    }
 }
 
 /// A level, and what water it would take to hold it.
@@ -156,6 +125,16 @@ pub struct ExpectedReading {
     pub uncertainty: PressureDifference,
 }
 
+/// A reading, or the mean of several near each other.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+pub struct GaugeReading {
+    /// Time after the first reading.
+    pub time: Time,
+    /// What the gauge showed.
+    pub pressure: AbsolutePressure,
+}
+
 /// Standard uncertainties in an uncertainty.
 pub(super) const COVERAGE: f64 = 2.0;
 
@@ -181,7 +160,7 @@ impl Hold {
         let posterior = Posterior::of(&self.record, &self.noises, self.dry_limit, highest);
         let finding = Finding::of(self, &posterior);
         let latest = self.level(&posterior, &finding, self.record.held);
-        let plateau = posterior.plateau();
+        let plateau = posterior.plateau().filter(|_| finding.has_law());
         let leak = self.leak(&posterior, &finding);
         let mut fits = Vec::with_capacity(Shape::ALL.len());
         if self.record.moments >= FEWEST_MOMENTS {
@@ -198,15 +177,22 @@ impl Hold {
             verdict: finding.verdict,
             reason: finding.reason,
             probability: Ratio::of_one(finding.probability),
+            needed: Ratio::of_one(NEEDED),
             margin: Ratio::of_one(finding.margin),
-            likelihoods: likelihoods(&posterior),
+            leak_allowed: Ratio::of_one(LEAK_UNDER_DRY),
+            likelihoods: finding.has_law().then(|| likelihoods(&posterior)),
             working: self.working(&finding, &fits, plateau.as_ref(), leak.as_ref()),
             fits,
             plateau,
             leak,
             latest: Level::of(latest),
-            expected: expected(&posterior, &EXPECTED_AT),
-            curve: expected(&posterior, &times),
+            expected: expected(&posterior, &finding, &EXPECTED_AT),
+            curve: expected(&posterior, &finding, &times),
+            plotted: if self.curve_points > 0 {
+                self.plotted()
+            } else {
+                Vec::new()
+            },
             pass: self.pass_check(&posterior, &finding),
             hold_longer: finding.hold_longer.map(Time::seconds),
             held: Time::seconds(self.record.held),
@@ -219,9 +205,20 @@ impl Hold {
         }
     }
 
+    fn plotted(&self) -> Vec<GaugeReading> {
+        let points = self.record.points.iter();
+        let plotted = points.map(|point| GaugeReading {
+            time: Time::seconds(point.time),
+            pressure: AbsolutePressure::pascals(point.pressure),
+        });
+        plotted.collect()
+    }
+
     fn leak(&self, posterior: &Posterior, finding: &Finding) -> Option<LeakFound> {
         let leaks = Which::Of(Cause::Leak);
-        if finding.verdict != HoldVerdict::Leak && posterior.probability(leaks) < AS_LIKELY_AS_NOT {
+        let is_likely = finding.verdict == VacuumVerdict::Leak
+            || posterior.probability(leaks) >= AS_LIKELY_AS_NOT;
+        if !finding.has_law() || !is_likely {
             return None;
         }
         let (rate, spread) = posterior.free(leaks)?;
@@ -248,9 +245,9 @@ impl Posterior {
     }
 }
 
-fn expected(posterior: &Posterior, times: &[f64]) -> Vec<ExpectedReading> {
+fn expected(posterior: &Posterior, finding: &Finding, times: &[f64]) -> Vec<ExpectedReading> {
     let mut readings = Vec::with_capacity(times.len());
-    for time in times {
+    for time in times.iter().filter(|_| finding.has_law()) {
         if let Some((pressure, spread)) = posterior.expected(*time, Which::All) {
             readings.push(ExpectedReading {
                 time: Time::seconds(*time),
@@ -271,55 +268,6 @@ fn likelihoods(posterior: &Posterior) -> Likelihoods {
         leak: Ratio::of_one(of(Cause::Leak)),
         other: Ratio::of_one(other),
     }
-}
-
-/// The least-squares fit of a law over its trials, each as likely as the readings make it.
-fn fit(posterior: &Posterior, shape: Shape, points: usize) -> Option<Fit> {
-    let mut best: Option<&Trial> = None;
-    for trial in &posterior.trials {
-        let is_better = best.is_none_or(|best| trial.log_readings > best.log_readings);
-        if trial.shape == shape && is_better {
-            best = Some(trial);
-        }
-    }
-    let best = best?;
-    let (mut start, mut free) = (Spread::default(), Spread::default());
-    let (mut constant, mut added) = (Spread::default(), Spread::default());
-    for trial in &posterior.trials {
-        if trial.shape == shape {
-            let weight = libm::exp(trial.log_readings - best.log_readings);
-            let line = &trial.line;
-            free.add(weight, (line.free, line.spread * line.spread));
-            start.add(weight, (line.start + line.start_slope * line.free, 0.0));
-            constant.add(weight, (trial.time_constant, 0.0));
-            added.add(weight, (trial.outgassing, 0.0));
-        }
-    }
-    let (start, _) = start.mean()?;
-    let (free, spread) = free.mean()?;
-    let (constant, constant_spread) = constant.mean()?;
-    let (added, added_spread) = added.mean()?;
-    let (plateau, plateau_spread, rises) = match shape {
-        Shape::LinearRise => (None, None, true),
-        Shape::Plateau => (Some(free), Some(spread), false),
-        Shape::PlateauAndLinearRise => (Some(start + added), Some(added_spread), true),
-    };
-    let levels = plateau.is_some();
-    if start < 0.0 || plateau.is_some_and(|plateau| plateau < 0.0) {
-        return None;
-    }
-    Some(Fit {
-        law: shape,
-        probability: Ratio::of_one(posterior.probability(Which::By(shape))),
-        start: AbsolutePressure::pascals(start),
-        plateau: plateau.map(AbsolutePressure::pascals),
-        plateau_uncertainty: plateau_spread.map(|s| PressureDifference::pascals(COVERAGE * s)),
-        time_constant: levels.then(|| Time::seconds(constant)),
-        time_constant_uncertainty: levels.then(|| Time::seconds(COVERAGE * constant_spread)),
-        rate: rises.then(|| PressureRate::pascals_per_second(free)),
-        rate_uncertainty: rises.then(|| PressureRate::pascals_per_second(COVERAGE * spread)),
-        deviation: Ratio::of_one((best.line.misfit / points as f64).sqrt()),
-    })
 }
 
 /// Level under which a vacuum gauge shows nothing, Pa.

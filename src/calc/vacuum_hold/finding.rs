@@ -7,7 +7,7 @@ use crate::quantity::choice;
 
 choice! {
     /// What the hold says of the system.
-    HoldVerdict {
+    VacuumVerdict {
         /// Neither moisture nor a leak shows.
         DryAndTight = "dry-and-tight",
         /// The pressure levels off too high: water, or gas from oil and walls.
@@ -23,7 +23,7 @@ choice! {
 
 choice! {
     /// Why there is no verdict.
-    HoldReason {
+    VacuumReason {
         /// Fewer than four readings at different times, or less than two minutes.
         TooFewReadings = "too-few-readings",
         /// Two causes explain the readings about as well.
@@ -41,29 +41,34 @@ choice! {
     }
 }
 
-/// Probability that a verdict needs.
-pub const NEEDED: f64 = 0.75;
-/// Most probability of a leak beside the verdict dry and tight.
-const LEAK_UNDER_DRY: f64 = 0.03;
-/// Fewest readings at different times, and least time in s, for a verdict.
+// The thresholds below are our own choice, no source.
+
+/// Probability that a verdict needs: three to one. Less would call what is a guess a verdict, more would
+/// leave too many holds of a quarter of an hour open; a wrong word costs a look at a joint, or some more pumping.
+pub(super) const NEEDED: f64 = 0.75;
+/// Most probability of a leak beside the verdict dry and tight: to call a leak tight is the costlier
+/// mistake, since refrigerant goes in upon it.
+pub(super) const LEAK_UNDER_DRY: f64 = 0.03;
+/// Fewest readings at different times for a verdict: one more than a law has unknowns.
 pub(super) const FEWEST_MOMENTS: usize = 4;
+/// Least time for a verdict, s: as long as the shortest usual time constant of moisture.
 const SHORTEST_HOLD: f64 = 120.0;
-/// Usual hold, s.
+/// Usual hold, s: common practice, no source.
 const USUAL_HOLD: f64 = 900.0;
-/// Mean squared deviation of the readings above which no law fits.
+/// Mean squared deviation of the readings above which no law fits: twice what the gauge's own scatter explains.
 const WORST_MISFIT: f64 = 4.0;
 /// Unknowns of a law.
 const UNKNOWNS: f64 = 3.0;
 
-/// Times to hold on that are tried, s.
+/// Times to hold on that are tried, s: steps in which people wait.
 const LONGER: [f64; 8] = [300.0, 600.0, 900.0, 1800.0, 2700.0, 3600.0, 5400.0, 7200.0];
-/// Standard uncertainties that two causes must be apart to be told from each other.
+/// Standard uncertainties that two causes must be apart to be told from each other: chance seldom brings about three.
 const APART: f64 = 3.0;
 
 /// The verdict with what it rests on.
 pub(super) struct Finding {
-    pub verdict: HoldVerdict,
-    pub reason: Option<HoldReason>,
+    pub verdict: VacuumVerdict,
+    pub reason: Option<VacuumReason>,
     /// Of the likeliest cause.
     pub probability: f64,
     pub margin: f64,
@@ -79,21 +84,21 @@ impl Finding {
         let decided = verdict_of(likeliest);
         // The margin is that of the condition which is the nearer to failing.
         let margin = match decided {
-            Ok(HoldVerdict::DryAndTight) => (probability - NEEDED).min(LEAK_UNDER_DRY - leak),
+            Ok(VacuumVerdict::DryAndTight) => (probability - NEEDED).min(LEAK_UNDER_DRY - leak),
             _ => probability - NEEDED,
         };
         let (verdict, reason) = match (obstacle(hold, posterior), decided) {
-            (Some(HoldReason::TooFewReadings), _) => {
-                (HoldVerdict::Open, Some(HoldReason::TooFewReadings))
+            (Some(VacuumReason::TooFewReadings), _) => {
+                (VacuumVerdict::Open, Some(VacuumReason::TooFewReadings))
             }
-            (Some(reason), _) => (HoldVerdict::CannotTell, Some(reason)),
+            (Some(reason), _) => (VacuumVerdict::CannotTell, Some(reason)),
             (None, Ok(verdict)) if margin >= 0.0 => (verdict, None),
-            (None, Err(reason)) if margin >= 0.0 => (HoldVerdict::CannotTell, Some(reason)),
-            _ => (HoldVerdict::CannotTell, Some(HoldReason::CausesAlike)),
+            (None, Err(reason)) if margin >= 0.0 => (VacuumVerdict::CannotTell, Some(reason)),
+            _ => (VacuumVerdict::CannotTell, Some(VacuumReason::CausesAlike)),
         };
         let hold_longer = match (verdict, reason) {
-            (HoldVerdict::Open, _) => Some((USUAL_HOLD - hold.record.held).max(SHORTEST_HOLD)),
-            (_, Some(HoldReason::CausesAlike)) => longer(hold, posterior, causes),
+            (VacuumVerdict::Open, _) => Some((USUAL_HOLD - hold.record.held).max(SHORTEST_HOLD)),
+            (_, Some(VacuumReason::CausesAlike)) => longer(hold, posterior, causes),
             _ => None,
         };
         Self {
@@ -106,15 +111,23 @@ impl Finding {
     }
 }
 
+impl Finding {
+    /// Whether a law is known to hold, so that figures may come from it.
+    pub fn has_law(&self) -> bool {
+        use VacuumReason::{FitsNoLaw, GaugeShowsNothing, TooFewReadings};
+        !matches!(
+            self.reason,
+            Some(TooFewReadings | FitsNoLaw | GaugeShowsNothing)
+        )
+    }
+}
+
 impl Hold {
     /// Level at a time of the hold and its standard uncertainty, Pa: by the laws, or as read where none is known to hold.
     pub fn level(&self, posterior: &Posterior, finding: &Finding, time: f64) -> (f64, f64) {
-        let by_laws = match finding.reason {
-            Some(
-                HoldReason::TooFewReadings | HoldReason::FitsNoLaw | HoldReason::GaugeShowsNothing,
-            ) => None,
-            _ => posterior.expected(time, Which::All),
-        };
+        let by_laws = posterior
+            .expected(time, Which::All)
+            .filter(|_| finding.has_law());
         by_laws.unwrap_or_else(|| (self.record.near(time), 0.0))
     }
 }
@@ -141,32 +154,32 @@ fn ranked(posterior: &Posterior) -> [(Cause, f64); 2] {
     best
 }
 
-fn verdict_of(cause: Cause) -> Result<HoldVerdict, HoldReason> {
+fn verdict_of(cause: Cause) -> Result<VacuumVerdict, VacuumReason> {
     match cause {
-        Cause::DryAndTight => Ok(HoldVerdict::DryAndTight),
-        Cause::Moisture => Ok(HoldVerdict::Moisture),
-        Cause::Leak => Ok(HoldVerdict::Leak),
-        Cause::SlowRise => Err(HoldReason::SlowRise),
-        Cause::Falling => Err(HoldReason::ReadingsFall),
-        Cause::HighLevel => Err(HoldReason::LevelTooHigh),
+        Cause::DryAndTight => Ok(VacuumVerdict::DryAndTight),
+        Cause::Moisture => Ok(VacuumVerdict::Moisture),
+        Cause::Leak => Ok(VacuumVerdict::Leak),
+        Cause::SlowRise => Err(VacuumReason::SlowRise),
+        Cause::Falling => Err(VacuumReason::ReadingsFall),
+        Cause::HighLevel => Err(VacuumReason::LevelTooHigh),
     }
 }
 
 /// What keeps the readings from being judged at all.
-fn obstacle(hold: &Hold, posterior: &Posterior) -> Option<HoldReason> {
+fn obstacle(hold: &Hold, posterior: &Posterior) -> Option<VacuumReason> {
     let record = &hold.record;
     if record.moments < FEWEST_MOMENTS || record.held < SHORTEST_HOLD {
-        return Some(HoldReason::TooFewReadings);
+        return Some(VacuumReason::TooFewReadings);
     }
     if record.points.iter().all(|point| point.level < LEAST_LEVEL) {
-        return Some(HoldReason::GaugeShowsNothing);
+        return Some(VacuumReason::GaugeShowsNothing);
     }
     let mut misfit = f64::INFINITY;
     for trial in &posterior.trials {
         misfit = misfit.min(trial.line.misfit);
     }
     let free = (record.points.len() as f64 - UNKNOWNS).max(1.0);
-    (misfit > WORST_MISFIT * free).then_some(HoldReason::FitsNoLaw)
+    (misfit > WORST_MISFIT * free).then_some(VacuumReason::FitsNoLaw)
 }
 
 /// The first time after which the two likeliest causes lead one to expect different readings.

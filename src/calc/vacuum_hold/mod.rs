@@ -3,14 +3,16 @@
 mod answer;
 mod finding;
 mod fit;
+mod law;
 mod pass_rule;
 mod posterior;
 mod prior;
 mod record;
 mod steps;
 
-pub use answer::{ExpectedReading, Fit, LeakFound, Level, Likelihoods, VacuumHoldAnswer};
-pub use finding::{HoldReason, HoldVerdict};
+pub use answer::{ExpectedReading, GaugeReading, LeakFound, Level, Likelihoods, VacuumHoldAnswer};
+pub use finding::{VacuumReason, VacuumVerdict};
+pub use law::Fit;
 pub use pass_rule::{PassCheck, PassRule};
 
 use super::count::Count;
@@ -56,7 +58,7 @@ input! {
         pub pass_time: Entry<Time>,
         /// Points of the expected curve to plot, 2 to 64; none if nothing is entered.
         pub curve_points: Entry<Count>,
-        /// Time after the first reading up to which the curve goes; the last reading if nothing is entered.
+        /// Time after the first reading up to which the curve goes; half as long again as the readings last if nothing is entered.
         pub curve_until: Entry<Time>,
     }
 }
@@ -123,6 +125,9 @@ const GAUGE_ERRORS: (PressureDifference, PressureDifference) = (
     PressureDifference::pascals(1000.0 * MICRON),
 );
 
+/// How far the curve goes if nothing is entered, over the time that the readings last.
+const CURVE_ON: f64 = 1.5;
+
 /// Is the system dry and tight, is there moisture, or a leak?
 ///
 /// # Method
@@ -147,7 +152,7 @@ const GAUGE_ERRORS: (PressureDifference, PressureDifference) = (
 ///
 /// # Examples
 /// ```
-/// use coldwright::calc::vacuum_hold::{HoldVerdict, VacuumHoldInput, VacuumReadingInput, vacuum_hold};
+/// use coldwright::calc::vacuum_hold::{VacuumVerdict, VacuumHoldInput, VacuumReadingInput, vacuum_hold};
 /// use coldwright::quantity::{AbsolutePressure, Quantity, Time};
 /// // 300 micron, and 60 more each minute.
 /// let reading = |minute: u32| VacuumReadingInput {
@@ -158,7 +163,7 @@ const GAUGE_ERRORS: (PressureDifference, PressureDifference) = (
 ///     readings: (0..=15).map(reading).collect::<Vec<_>>().into(),
 ///     ..VacuumHoldInput::default()
 /// }).unwrap();
-/// assert_eq!(hold.verdict, HoldVerdict::Leak);
+/// assert_eq!(hold.verdict, VacuumVerdict::Leak);
 /// let micron_a_minute = hold.leak.unwrap().rate.in_pascals_per_second() * 60.0 / 0.133_322;
 /// assert!((micron_a_minute - 60.0).abs() < 2.0);
 /// ```
@@ -208,7 +213,7 @@ pub fn vacuum_hold(input: &VacuumHoldInput) -> Result<VacuumHoldAnswer, Problems
         volume,
         criteria,
         curve_points: points.flatten().map_or(0, Count::number),
-        curve_until: until.map_or(record.held, Time::in_seconds),
+        curve_until: until.map_or(CURVE_ON * record.held, Time::in_seconds),
         record,
     };
     Ok(hold.answer())

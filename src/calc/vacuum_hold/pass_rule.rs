@@ -108,7 +108,7 @@ pub struct PassCheck {
     pub pressure: Judgement<AbsolutePressure, PressureDifference>,
     /// Rise till then against the rule, where it asks for one.
     pub rise: Option<Judgement<PressureDifference, PressureDifference>>,
-    /// Pressure to expect at the end of the rule's time, while it is still to come.
+    /// Pressure to expect at the end of the rule's time, while it is still to come and a law is known to hold.
     pub expected: Option<Judgement<AbsolutePressure, PressureDifference>>,
 }
 
@@ -148,7 +148,8 @@ impl Hold {
         let verdicts = [start.map(|s| s.verdict), rise.map(|r| r.verdict)];
         let all = verdicts.into_iter().flatten();
         let verdict = all.fold(pressure.verdict, Verdict::and);
-        let expected = (remaining > 0.0).then(|| posterior.expected(full, Which::All));
+        let is_to_come = remaining > 0.0 && finding.has_law();
+        let expected = is_to_come.then(|| posterior.expected(full, Which::All));
         PassCheck {
             rule: criteria.rule,
             source: criteria.source,

@@ -1,7 +1,8 @@
 //! The working of a hold.
 
-use super::answer::{Fit, LeakFound, Level};
+use super::answer::{LeakFound, Level};
 use super::finding::Finding;
+use super::law::Fit;
 use super::{Hold, Shape};
 use crate::calc::water_saturation::{pressure_step, temperature_step};
 use crate::calc::working::{Step, Unfinished, Working};

@@ -1,0 +1,80 @@
+// The head of the answer: what the gauge shows and where that goes, the verdict, what it means and what to do next.
+
+import type { JSX } from "preact";
+import type { VacuumHoldAnswer, VacuumVerdict } from "../../core";
+import { message } from "../../locale";
+import { figureText } from "../../parts/figures";
+import { Finding, type FoundFigure } from "../../parts/finding";
+import type { MarkState } from "../../parts/verdict-line";
+import { vacuumUnit } from "../../parts/vacuum-unit";
+import { rateUnit, shownAt, type Asked } from "./ask";
+import { differenceText, levelPrecision, rateText, timeText } from "./texts";
+
+export function HoldFinding({ asked: { hold, problems } }: { readonly asked: Asked }): JSX.Element {
+  return (
+    <Finding
+      figures={hold ? figuresOf(hold) : []}
+      verdict={hold && { state: states[hold.verdict], word: message(`vacuum-hold-${hold.verdict}`) }}
+      sentence={hold && (hold.reason == null ? message(`vacuum-hold-means-${hold.verdict}`) : message(`choice-${hold.reason}`))}
+      problems={problems}
+      shownAt={shownAt()}
+      empty={message("vacuum-hold-empty")}
+      cautions={["pump-down-caution-compressor"]}
+    >
+      {hold?.likelihoods && <p data-margin>{marginText(hold)}</p>}
+      {hold && <Next hold={hold} />}
+    </Finding>
+  );
+}
+
+const states: Readonly<Record<VacuumVerdict, MarkState>> = {
+  "dry-and-tight": "in-band",
+  moisture: "out-of-band",
+  leak: "out-of-band",
+  "cannot-tell": "cannot-tell",
+  open: "open",
+};
+
+/** What the gauge shows, and the leak's rise or else the plateau. */
+function figuresOf({ latest, held, leak, plateau }: VacuumHoldAnswer): readonly FoundFigure[] {
+  const now = message("vacuum-hold-after", { time: timeText(held) });
+  return [
+    pressure("latest", now, latest),
+    ...(leak
+      ? [{ mark: "leak", name: message("vacuum-hold-rises"), quantity: "pressure-rate" as const, si: leak.rate, unit: rateUnit(), beneath: `± ${rateText(leak.uncertainty)}` }]
+      : plateau
+        ? [pressure("plateau", message("vacuum-hold-levels-off"), plateau)]
+        : []),
+  ];
+}
+
+function pressure(mark: string, name: string, { pressure: si, uncertainty }: VacuumHoldAnswer["latest"]): FoundFigure {
+  return { mark, name, quantity: "absolute-pressure", si, unit: vacuumUnit(), precision: levelPrecision(), beneath: uncertainty === 0 ? "" : `± ${differenceText(uncertainty)}` };
+}
+
+/** How likely, what a verdict needs, and by how much that is met or missed. */
+function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
+  return message("vacuum-hold-margin", {
+    verdict,
+    probability: percent(probability),
+    needed: percent(needed),
+    leak: percent(leakAllowed),
+    side: margin < 0 ? "short" : "over",
+    margin: percent(Math.abs(margin)),
+  });
+}
+
+function percent(si: number): string {
+  return figureText("ratio", si, "table", "%");
+}
+
+function Next({ hold: { verdict, reason, holdLonger } }: { readonly hold: VacuumHoldAnswer }): JSX.Element {
+  return (
+    <div class="next">
+      <h3>{message("vacuum-hold-next")}</h3>
+      {holdLonger != null && <p data-hold-longer>{message("vacuum-hold-longer", { time: timeText(holdLonger) })}</p>}
+      {holdLonger == null && reason === "causes-alike" && <p>{message("vacuum-hold-no-longer")}</p>}
+      <p data-next={reason ?? verdict}>{message(`vacuum-hold-next-${reason ?? verdict}`)}</p>
+    </div>
+  );
+}
