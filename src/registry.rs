@@ -2,12 +2,12 @@
 
 use serde::{Serialize, Serializer};
 
+use crate::calc::{Field, Input, Members, Misfit, Problem, Problems, flare, torque, tube};
 #[cfg(feature = "further")]
 use crate::calc::{
     charge, convert, insulation, line_set, moist_air, nitrogen_hold, pipe_friction, pump_down,
     room_limit, running, saturation, standing_test, vacuum_hold, vapour, water_saturation,
 };
-use crate::calc::{Field, Input, Members, Misfit, Problem, Problems, flare, torque, tube};
 #[cfg(feature = "further")]
 use crate::job;
 use crate::quantity::Arrived;

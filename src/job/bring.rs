@@ -90,8 +90,10 @@ fn fact<Q: Quantity>(meaning: &'static str, figure: Q) -> Fact {
 fn item(matter: BringMatter, figures: Vec<Fact>) -> BringItem {
     let mut id = matter.word().to_owned();
     // One thing in several sizes has a key for each.
-    if matches!(matter, BringMatter::NutWrench | BringMatter::Tube | BringMatter::Insulation)
-        && let Some(size) = figures.first()
+    if matches!(
+        matter,
+        BringMatter::NutWrench | BringMatter::Tube | BringMatter::Insulation
+    ) && let Some(size) = figures.first()
     {
         id = format!("{id}-{:.1}", 1000.0 * size.si);
     }
@@ -121,11 +123,14 @@ pub(super) fn list(
     };
     items.extend(refrigerant.into_iter().flat_map(for_refrigerant));
     items.push(item(BringMatter::Protection, Vec::new()));
-    let packed: Vec<String> = reading
-        .each(Field::named("packed"), &parts.job.packed, |reading, thing| {
+    let packed: Vec<String> = reading.each(
+        Field::named("packed"),
+        &parts.job.packed,
+        |reading, thing| {
             let is_packed = optional!(reading, thing.packed).unwrap_or(false);
             optional!(reading, thing.id).filter(|_| is_packed)
-        });
+        },
+    );
     for item in &mut items {
         item.packed = packed.contains(&item.id);
     }
@@ -133,7 +138,9 @@ pub(super) fn list(
 }
 
 fn for_joints(parts: &Parts<'_>, joints: &[JointAssessment]) -> Vec<BringItem> {
-    let present = joints.iter().filter(|joint| joint.state != JointState::Removed);
+    let present = joints
+        .iter()
+        .filter(|joint| joint.state != JointState::Removed);
     let flares: Vec<_> = present
         .clone()
         .filter(|joint| joint.kind == JointKind::Flare)
@@ -146,7 +153,10 @@ fn for_joints(parts: &Parts<'_>, joints: &[JointAssessment]) -> Vec<BringItem> {
         let torque = crate::quantity::Torque::from_si;
         items.push(item(
             BringMatter::TorqueWrench,
-            vec![fact("fact-least-torque", torque(low)), fact("fact-most-torque", torque(high))],
+            vec![
+                fact("fact-least-torque", torque(low)),
+                fact("fact-most-torque", torque(high)),
+            ],
         ));
     }
     let mut nuts: Vec<f64> = flares
@@ -174,7 +184,9 @@ fn for_joints(parts: &Parts<'_>, joints: &[JointAssessment]) -> Vec<BringItem> {
 fn for_lines(parts: &Parts<'_>) -> Vec<BringItem> {
     let mut items = Vec::new();
     for line in [parts.liquid_line, parts.gas_line] {
-        let Entry::Read(tube) = line.tube else { continue };
+        let Entry::Read(tube) = line.tube else {
+            continue;
+        };
         let mut figures = vec![fact("fact-tube", tube)];
         if let Entry::Read(length) = parts.lines.length {
             figures.push(fact("fact-length", length));
@@ -186,13 +198,19 @@ fn for_lines(parts: &Parts<'_>) -> Vec<BringItem> {
 }
 
 fn for_proof(pressure_test: &PressureTest) -> Vec<BringItem> {
-    let nitrogen = pressure_test.answer.as_ref().and_then(|answer| answer.nitrogen);
+    let nitrogen = pressure_test
+        .answer
+        .as_ref()
+        .and_then(|answer| answer.nitrogen);
     let figures = nitrogen.map_or(Vec::new(), |need| {
         let mut figures = vec![
             fact("fact-nitrogen-mass", need.mass),
             fact("fact-nitrogen-free-gas", need.free_gas),
         ];
-        figures.extend(need.cylinder.map(|left| fact("fact-cylinder-left", left.figure)));
+        figures.extend(
+            need.cylinder
+                .map(|left| fact("fact-cylinder-left", left.figure)),
+        );
         figures
     });
     let plain = [
@@ -209,8 +227,13 @@ fn for_proof(pressure_test: &PressureTest) -> Vec<BringItem> {
 }
 
 fn for_charge(plan: &Plan) -> Vec<BringItem> {
-    let charge = plan.charge.as_ref().and_then(|answer| answer.charge.as_ref());
-    let Some(charge) = charge else { return Vec::new() };
+    let charge = plan
+        .charge
+        .as_ref()
+        .and_then(|answer| answer.charge.as_ref());
+    let Some(charge) = charge else {
+        return Vec::new();
+    };
     let mut items = Vec::new();
     if charge.to_add.si() > 0.0 {
         let figures = vec![fact("fact-to-add", charge.to_add)];

@@ -9,13 +9,13 @@ use crate::calc::standing_test::StandingTestInput;
 use crate::calc::vacuum_hold::VacuumHoldInput;
 use crate::calc::{Count, Entries, Part, input};
 use crate::quantity::{
-    AbsolutePressure, Altitude, Angle, Area, Band, Entry, GaugePressure, Length, Mass,
-    MassPerLength, Moment, PressureDifference, Ratio, Temperature, TemperatureDifference, Torque,
-    choice,
+    AbsolutePressure, Altitude, Area, Entry, GaugePressure, Length, Mass, MassPerLength, Moment,
+    Temperature, choice,
 };
 use crate::tables::refrigerants::Refrigerant;
 use crate::tables::tube::TubeSeries;
 
+use super::instruments::InstrumentsInput;
 use super::joint::JointInput;
 use super::order::OverrideInput;
 
@@ -198,98 +198,6 @@ input! {
         pub mounting: Entry<Mounting>,
         /// From the floor to where refrigerant would come out, instead of the mounting.
         pub release_height: Entry<Length>,
-    }
-}
-
-input! {
-    /// The instruments used.
-    pub struct InstrumentsInput {
-        /// Pressure gauge.
-        pub gauge: Part<GaugeInput>,
-        /// Thermometer.
-        pub thermometer: Part<ThermometerInput>,
-        /// Vacuum gauge.
-        pub vacuum_gauge: Part<GaugeInput>,
-        /// Scale.
-        pub scale: Part<ScaleInput>,
-        /// Torque wrench.
-        pub wrench: Part<WrenchInput>,
-        /// Caliper.
-        pub caliper: Part<CaliperInput>,
-    }
-}
-
-input! {
-    /// A gauge.
-    pub struct GaugeInput {
-        /// What is written on it.
-        pub name: Entry<String>,
-        /// Smallest step that can be read.
-        pub resolution: Entry<PressureDifference>,
-        /// How far it may be off.
-        pub uncertainty: Entry<PressureDifference>,
-        /// When it was calibrated last.
-        pub calibrated: Entry<Moment>,
-    }
-}
-
-input! {
-    /// A thermometer.
-    pub struct ThermometerInput {
-        /// What is written on it.
-        pub name: Entry<String>,
-        /// Smallest step that can be read.
-        pub resolution: Entry<TemperatureDifference>,
-        /// How far it may be off.
-        pub uncertainty: Entry<TemperatureDifference>,
-        /// When it was calibrated last.
-        pub calibrated: Entry<Moment>,
-    }
-}
-
-input! {
-    /// A scale.
-    pub struct ScaleInput {
-        /// What is written on it.
-        pub name: Entry<String>,
-        /// Smallest step that it shows.
-        pub resolution: Entry<Mass>,
-        /// How far one reading may be off.
-        pub uncertainty: Entry<Mass>,
-        /// When it was calibrated last.
-        pub calibrated: Entry<Moment>,
-    }
-}
-
-input! {
-    /// A torque wrench and its offset adapter.
-    pub struct WrenchInput {
-        /// What is written on it.
-        pub name: Entry<String>,
-        /// Its scale, from the least to the largest torque.
-        pub wrench_range: Entry<Band<Torque>>,
-        /// Accuracy: "4 %".
-        pub wrench_accuracy: Entry<Ratio>,
-        /// From the middle of the hand to the centre of the drive.
-        pub wrench_length: Entry<Length>,
-        /// From the centre of the drive to the centre of the nut, with an offset adapter.
-        pub adapter_length: Entry<Length>,
-        /// Direction of the adapter.
-        pub adapter_angle: Entry<Angle>,
-        /// When it was calibrated last.
-        pub calibrated: Entry<Moment>,
-    }
-}
-
-input! {
-    /// A caliper.
-    pub struct CaliperInput {
-        /// What is written on it.
-        pub name: Entry<String>,
-        /// How far it may be off.
-        pub uncertainty: Entry<Length>,
-        /// When it was calibrated last.
-        pub calibrated: Entry<Moment>,
     }
 }
 

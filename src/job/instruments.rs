@@ -1,11 +1,106 @@
-//! The instruments: is anything wrong with what is entered, are they calibrated?
+//! The instruments: what is entered of them, is anything wrong with it, are they calibrated?
 
 use super::clock::Clock;
 use super::parts::Parts;
 use super::stage::{Draft, OpenMatter};
 use crate::calc::torque::{TorqueInput, torque};
-use crate::calc::{Field, Reading};
-use crate::quantity::{Entry, Length, Moment, Time};
+use crate::calc::{Field, Part, Reading, input};
+use crate::quantity::{
+    Angle, Band, Entry, Length, Mass, Moment, PressureDifference, Ratio, TemperatureDifference,
+    Time, Torque,
+};
+
+input! {
+    /// The instruments used.
+    pub struct InstrumentsInput {
+        /// Pressure gauge.
+        pub gauge: Part<GaugeInput>,
+        /// Thermometer.
+        pub thermometer: Part<ThermometerInput>,
+        /// Vacuum gauge.
+        pub vacuum_gauge: Part<GaugeInput>,
+        /// Scale.
+        pub scale: Part<ScaleInput>,
+        /// Torque wrench.
+        pub wrench: Part<WrenchInput>,
+        /// Caliper.
+        pub caliper: Part<CaliperInput>,
+    }
+}
+
+input! {
+    /// A gauge.
+    pub struct GaugeInput {
+        /// What is written on it.
+        pub name: Entry<String>,
+        /// Smallest step that can be read.
+        pub resolution: Entry<PressureDifference>,
+        /// How far it may be off.
+        pub uncertainty: Entry<PressureDifference>,
+        /// When it was calibrated last.
+        pub calibrated: Entry<Moment>,
+    }
+}
+
+input! {
+    /// A thermometer.
+    pub struct ThermometerInput {
+        /// What is written on it.
+        pub name: Entry<String>,
+        /// Smallest step that can be read.
+        pub resolution: Entry<TemperatureDifference>,
+        /// How far it may be off.
+        pub uncertainty: Entry<TemperatureDifference>,
+        /// When it was calibrated last.
+        pub calibrated: Entry<Moment>,
+    }
+}
+
+input! {
+    /// A scale.
+    pub struct ScaleInput {
+        /// What is written on it.
+        pub name: Entry<String>,
+        /// Smallest step that it shows.
+        pub resolution: Entry<Mass>,
+        /// How far one reading may be off.
+        pub uncertainty: Entry<Mass>,
+        /// When it was calibrated last.
+        pub calibrated: Entry<Moment>,
+    }
+}
+
+input! {
+    /// A torque wrench and its offset adapter.
+    pub struct WrenchInput {
+        /// What is written on it.
+        pub name: Entry<String>,
+        /// Its scale, from the least to the largest torque.
+        pub wrench_range: Entry<Band<Torque>>,
+        /// Accuracy: "4 %".
+        pub wrench_accuracy: Entry<Ratio>,
+        /// From the middle of the hand to the centre of the drive.
+        pub wrench_length: Entry<Length>,
+        /// From the centre of the drive to the centre of the nut, with an offset adapter.
+        pub adapter_length: Entry<Length>,
+        /// Direction of the adapter.
+        pub adapter_angle: Entry<Angle>,
+        /// When it was calibrated last.
+        pub calibrated: Entry<Moment>,
+    }
+}
+
+input! {
+    /// A caliper.
+    pub struct CaliperInput {
+        /// What is written on it.
+        pub name: Entry<String>,
+        /// How far it may be off.
+        pub uncertainty: Entry<Length>,
+        /// When it was calibrated last.
+        pub calibrated: Entry<Moment>,
+    }
+}
 
 /// Longest time since the last calibration: a year. Common practice, no source.
 const LONGEST_SINCE_CALIBRATION: Time = Time::seconds(366.0 * 86_400.0);
@@ -33,12 +128,36 @@ pub(super) fn take(
         reading.inside(&field, |reading| reading.take_over(problems));
     }
     let uncalibrated = [
-        ("instruments.gauge", &parts.gauge.name, &parts.gauge.calibrated),
-        ("instruments.thermometer", &parts.thermometer.name, &parts.thermometer.calibrated),
-        ("instruments.vacuumGauge", &parts.vacuum_gauge.name, &parts.vacuum_gauge.calibrated),
-        ("instruments.scale", &parts.scale.name, &parts.scale.calibrated),
-        ("instruments.wrench", &parts.wrench.name, &parts.wrench.calibrated),
-        ("instruments.caliper", &parts.caliper.name, &parts.caliper.calibrated),
+        (
+            "instruments.gauge",
+            &parts.gauge.name,
+            &parts.gauge.calibrated,
+        ),
+        (
+            "instruments.thermometer",
+            &parts.thermometer.name,
+            &parts.thermometer.calibrated,
+        ),
+        (
+            "instruments.vacuumGauge",
+            &parts.vacuum_gauge.name,
+            &parts.vacuum_gauge.calibrated,
+        ),
+        (
+            "instruments.scale",
+            &parts.scale.name,
+            &parts.scale.calibrated,
+        ),
+        (
+            "instruments.wrench",
+            &parts.wrench.name,
+            &parts.wrench.calibrated,
+        ),
+        (
+            "instruments.caliper",
+            &parts.caliper.name,
+            &parts.caliper.calibrated,
+        ),
     ]
     .into_iter()
     .filter(|(path, name, calibrated)| {

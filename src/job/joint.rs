@@ -178,7 +178,8 @@ impl Enter for JointOrder {
 
     #[cfg(feature = "terminal")]
     fn schema() -> (String, schemars::Schema) {
-        let schema = schemars::json_schema!({ "anyOf": [{ "type": "number" }, { "type": "null" }] });
+        let schema =
+            schemars::json_schema!({ "anyOf": [{ "type": "number" }, { "type": "null" }] });
         ("JointOrderEntry".into(), schema)
     }
 }
@@ -209,16 +210,24 @@ pub(super) fn planned<'a>(job: &JobInput, reading: &mut Reading) -> Vec<Joint<'a
     };
     let run = |reading: &mut Reading, line, name, part| {
         reading
-            .part(Field::named("lines").with(&Field::named(name)), part, |reading, line_input| {
-                Some(Run::take(reading, line, line_input))
-            })
+            .part(
+                Field::named("lines").with(&Field::named(name)),
+                part,
+                |reading, line_input| Some(Run::take(reading, line, line_input)),
+            )
             .unwrap_or_else(|| Run::unknown(line))
     };
     let runs = [
-        run(reading, JointLine::LiquidLine, "liquid_line", &lines.liquid_line),
+        run(
+            reading,
+            JointLine::LiquidLine,
+            "liquid_line",
+            &lines.liquid_line,
+        ),
         run(reading, JointLine::GasLine, "gas_line", &lines.gas_line),
     ];
-    let parts: [fn(&Run) -> Vec<Joint<'a>>; 4] = [Run::indoors, Run::along, Run::outdoors, Run::caps];
+    let parts: [fn(&Run) -> Vec<Joint<'a>>; 4] =
+        [Run::indoors, Run::along, Run::outdoors, Run::caps];
     let mut joints: Vec<Joint<'a>> = parts
         .iter()
         .flat_map(|part| runs.iter().flat_map(part))
@@ -252,9 +261,8 @@ impl Run {
     }
 
     fn take(reading: &mut Reading, line: JointLine, input: &JobLineInput) -> Self {
-        let number = |count: Option<Count>| {
-            usize::from(count.map_or(0, Count::number)).min(MOST_OF_A_KIND)
-        };
+        let number =
+            |count: Option<Count>| usize::from(count.map_or(0, Count::number)).min(MOST_OF_A_KIND);
         let ports = |reading: &mut Reading, name, list: &Entries<UnitPortInput>| {
             let mut ports = reading.each(Field::named(name), list, |reading, port| {
                 Some(optional!(reading, port.tube))
@@ -272,7 +280,12 @@ impl Run {
         }
     }
 
-    fn joint<'a>(&self, place: JointPlace, count: Option<usize>, tube: Option<Length>) -> Joint<'a> {
+    fn joint<'a>(
+        &self,
+        place: JointPlace,
+        count: Option<usize>,
+        tube: Option<Length>,
+    ) -> Joint<'a> {
         let number = count.map_or(String::new(), |count| format!("-{count}"));
         let kind = match place {
             JointPlace::IndoorJunction | JointPlace::OutdoorJunction | JointPlace::Coupling => {
@@ -321,7 +334,10 @@ impl Run {
     ) -> Vec<Joint<'a>> {
         match ports {
             [] => vec![self.joint(port, None, self.tube)],
-            [tube] => vec![self.joint(port, None, *tube), self.joint(adapter, None, self.tube)],
+            [tube] => vec![
+                self.joint(port, None, *tube),
+                self.joint(adapter, None, self.tube),
+            ],
             several => {
                 let each = several.iter().enumerate();
                 let mut joints: Vec<Joint<'a>> = each

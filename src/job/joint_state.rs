@@ -2,7 +2,8 @@
 
 use serde::Serialize;
 
-use super::document::{Stage, WrenchInput};
+use super::document::Stage;
+use super::instruments::WrenchInput;
 use super::joint::{Joint, JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLook};
 use super::order::Overrides;
 use super::parts::Parts;
@@ -163,16 +164,24 @@ pub(super) fn tighten_stage<'a>(overrides: &'a Overrides, joints: &[JointAssessm
 }
 
 fn present(joints: &[JointAssessment]) -> impl Iterator<Item = &JointAssessment> {
-    joints.iter().filter(|joint| joint.state != JointState::Removed)
+    joints
+        .iter()
+        .filter(|joint| joint.state != JointState::Removed)
 }
 
 fn count_open(joints: &[JointAssessment], step: JointStep) -> usize {
-    present(joints).filter(|joint| joint.open.contains(&step)).count()
+    present(joints)
+        .filter(|joint| joint.open.contains(&step))
+        .count()
 }
 
 /// The problems with these fields.
 fn of_fields(problems: Problems, fields: &'static [&'static str]) -> Problems {
-    let is_one = |problem: &Problem| fields.iter().any(|field| problem.field == Field::named(field));
+    let is_one = |problem: &Problem| {
+        fields
+            .iter()
+            .any(|field| problem.field == Field::named(field))
+    };
     problems.into_iter().filter(is_one).collect()
 }
 
@@ -335,7 +344,10 @@ impl JointAssessment {
             return;
         }
         self.open = self.steps();
-        let cone = self.measured_cone.as_ref().map(|cone| cone.judgement.verdict);
+        let cone = self
+            .measured_cone
+            .as_ref()
+            .map(|cone| cone.judgement.verdict);
         let torque = self.tightened.map(|tightened| tightened.verdict);
         self.state = if self.leak_look == Some(LeakLook::Leak) {
             JointState::Leaking
@@ -367,16 +379,28 @@ impl JointAssessment {
 
     fn steps(&self) -> Vec<JointStep> {
         let is_flare = self.kind == JointKind::Flare;
-        let cone = self.measured_cone.as_ref().map(|cone| cone.judgement.verdict);
+        let cone = self
+            .measured_cone
+            .as_ref()
+            .map(|cone| cone.judgement.verdict);
         let torque = self.tightened.map(|tightened| tightened.verdict);
         let is_out = [cone, torque].contains(&Some(Verdict::OutOfBand));
         let all = [
-            (JointStep::Make, self.kind != JointKind::Cap && !self.is_made()),
-            (JointStep::MeasureCone, is_flare && self.cone.is_some() && self.is_made() && cone.is_none()),
+            (
+                JointStep::Make,
+                self.kind != JointKind::Cap && !self.is_made(),
+            ),
+            (
+                JointStep::MeasureCone,
+                is_flare && self.cone.is_some() && self.is_made() && cone.is_none(),
+            ),
             (JointStep::Oil, is_flare && !self.oiled),
             (JointStep::Tighten, !self.is_tightened()),
             (JointStep::LookForLeaks, self.leak_look.is_none()),
-            (JointStep::Remake, is_out || self.leak_look == Some(LeakLook::Leak)),
+            (
+                JointStep::Remake,
+                is_out || self.leak_look == Some(LeakLook::Leak),
+            ),
         ];
         let open = all.into_iter().filter(|(_, is_open)| *is_open);
         open.map(|(step, _)| step).collect()

@@ -23,16 +23,16 @@ use serde::Serialize;
 pub use bring::{BringItem, BringMatter};
 pub use clock::{Clock, ClockDoubt, Passed};
 pub use document::{
-    CaliperInput, ClockChangeInput, DOCUMENT_VERSION, EvacuationInput, GaugeInput,
-    GaugeReadingInput, InstrumentsInput, JobAccessoryInput, JobInput, JobLineInput, JobRoomInput,
-    LinesInput, NoteInput, PackedInput, PhotoInput, PlateInput, PressureTestInput, ReleaseInput,
-    RunCheckInput, ScaleInput, SignOffInput, Stage, ThermometerInput, UnitPortInput,
-    VacuumGaugeReadingInput, WrenchInput,
+    ClockChangeInput, DOCUMENT_VERSION, EvacuationInput, GaugeReadingInput, JobAccessoryInput,
+    JobInput, JobLineInput, JobRoomInput, LinesInput, NoteInput, PackedInput, PhotoInput,
+    PlateInput, PressureTestInput, ReleaseInput, RunCheckInput, SignOffInput, Stage, UnitPortInput,
+    VacuumGaugeReadingInput,
 };
 pub use hold_clock::HoldClock;
-pub use joint::{
-    JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLook, RemadeInput,
+pub use instruments::{
+    CaliperInput, GaugeInput, InstrumentsInput, ScaleInput, ThermometerInput, WrenchInput,
 };
+pub use joint::{JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLook, RemadeInput};
 pub use joint_state::{JointAssessment, JointState, JointStep};
 pub use order::{Alarm, OrderRule, Override, OverrideInput};
 pub use release::AfterRelease;
@@ -179,8 +179,13 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
     let pressure_test =
         PressureTest::take(&mut of_pressure_test, &mut reading, &parts, &joints, times);
     let mut of_evacuation = Evacuation::draft(&overrides);
-    let evacuation =
-        Evacuation::take(&mut of_evacuation, &mut reading, &parts, &pressure_test, times);
+    let evacuation = Evacuation::take(
+        &mut of_evacuation,
+        &mut reading,
+        &parts,
+        &pressure_test,
+        times,
+    );
     let mut of_release = Release::draft(&overrides);
     let before = Before {
         plan: &plan,
@@ -214,8 +219,7 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
     .collect();
     stages.push(record(&overrides, &stages, job));
     let is_done = |stage: &&StageAssessment| {
-        stage.open.is_empty()
-            && [StageState::InBand, StageState::Overridden].contains(&stage.state)
+        stage.open.is_empty() && [StageState::InBand, StageState::Overridden].contains(&stage.state)
     };
     let next = stages.iter().find(|stage| !is_done(stage));
     Assessment {
@@ -225,13 +229,19 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
         pump_clock: evacuation.pump,
         vacuum_clock: evacuation.clock,
         bring,
-        charge: plan.charge.filter(|_| is_wanted(&[Stage::Plan, Stage::ReleaseAndCharge])),
+        charge: plan
+            .charge
+            .filter(|_| is_wanted(&[Stage::Plan, Stage::ReleaseAndCharge])),
         room_limit: plan.room_limit.filter(|_| is_wanted(&[Stage::Plan])),
-        standing_test: pressure_test.answer.filter(|_| is_wanted(&[Stage::PressureTest])),
+        standing_test: pressure_test
+            .answer
+            .filter(|_| is_wanted(&[Stage::PressureTest])),
         pressure_hold_readings: pressure_test.places,
         vacuum_hold: evacuation.answer.filter(|_| is_wanted(&[Stage::Evacuate])),
         vacuum_hold_readings: evacuation.places,
-        after_release: release.after.filter(|_| is_wanted(&[Stage::ReleaseAndCharge])),
+        after_release: release
+            .after
+            .filter(|_| is_wanted(&[Stage::ReleaseAndCharge])),
         running: running.filter(|_| is_wanted(&[Stage::RunCheck])),
         problems: reading.take(),
         joints,

@@ -96,12 +96,23 @@ impl Overrides {
                 }
             }
             let reason = reason.filter(|reason| !is_short(reason))?;
-            Some((rule?, Override { reason, by: by?, at }))
+            Some((
+                rule?,
+                Override {
+                    reason,
+                    by: by?,
+                    at,
+                },
+            ))
         }))
     }
 
     pub fn alarm(&self, rule: OrderRule, stage: Stage) -> Alarm {
-        let said = self.0.iter().rev().find(|(overridden, _)| *overridden == rule);
+        let said = self
+            .0
+            .iter()
+            .rev()
+            .find(|(overridden, _)| *overridden == rule);
         Alarm {
             rule,
             stage,

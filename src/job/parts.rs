@@ -1,9 +1,11 @@
 //! The parts of a job document, empty ones in place of those that are not there.
 
 use super::document::{
-    CaliperInput, EvacuationInput, GaugeInput, InstrumentsInput, JobInput, JobLineInput, LinesInput,
-    PlateInput, PressureTestInput, ReleaseInput, RunCheckInput, ScaleInput, ThermometerInput,
-    WrenchInput,
+    EvacuationInput, JobInput, JobLineInput, LinesInput, PlateInput, PressureTestInput,
+    ReleaseInput, RunCheckInput,
+};
+use super::instruments::{
+    CaliperInput, GaugeInput, InstrumentsInput, ScaleInput, ThermometerInput, WrenchInput,
 };
 use crate::calc::charge::ChargeInput;
 use crate::calc::running::RunningInput;
@@ -35,7 +37,12 @@ macro_rules! parts {
     };
 }
 
-fn take<'a, T>(reading: &mut Reading, path: &'static str, part: &'a Part<T>, blank: &'a T) -> &'a T {
+fn take<'a, T>(
+    reading: &mut Reading,
+    path: &'static str,
+    part: &'a Part<T>,
+    blank: &'a T,
+) -> &'a T {
     reading.part(Field::named(path), part, |_, _| Some(()));
     part.given().unwrap_or(blank)
 }

@@ -33,7 +33,10 @@ const PATHS: Paths = Paths {
         ("barometer", "barometer"),
         ("gaugeResolution", "instruments.gauge.resolution"),
         ("gaugeUncertainty", "instruments.gauge.uncertainty"),
-        ("thermometerUncertainty", "instruments.thermometer.uncertainty"),
+        (
+            "thermometerUncertainty",
+            "instruments.thermometer.uncertainty",
+        ),
         ("refrigerant", "plate.refrigerant"),
         ("designPressure", "plate.designPressure"),
         ("plateTestPressure", "plate.plateTestPressure"),
@@ -124,13 +127,19 @@ impl PressureTest {
             let uncertainty = hold.difference_uncertainty.si();
             draft.uncertain("fact-pressure-difference", hold.difference, uncertainty);
         }
-        let present = || joints.iter().filter(|joint| joint.state != JointState::Removed);
+        let present = || {
+            joints
+                .iter()
+                .filter(|joint| joint.state != JointState::Removed)
+        };
         let is_under_test = |joint: &&JointAssessment| joint.kind != JointKind::Cap;
         let to_look_at = present()
             .filter(is_under_test)
             .filter(|joint| joint.open.contains(&JointStep::LookForLeaks));
         draft.open_count(OpenMatter::JointsToLookAt, to_look_at.count());
-        let leaking = present().filter(|joint| joint.state == JointState::Leaking).count();
+        let leaking = present()
+            .filter(|joint| joint.state == JointState::Leaking)
+            .count();
         draft.open_count(OpenMatter::JointsToRemake, leaking);
         if leaking > 0 {
             draft.verdict(Verdict::OutOfBand);
@@ -139,7 +148,10 @@ impl PressureTest {
             .filter(is_under_test)
             .any(|joint| joint.open.contains(&JointStep::Tighten));
         draft.rule(OrderRule::PressureBeforeTightened, is_begun && loose);
-        let warnings = self.answer.as_ref().map(|answer| answer.warnings.as_slice());
+        let warnings = self
+            .answer
+            .as_ref()
+            .map(|answer| answer.warnings.as_slice());
         let above = warnings.is_some_and(|all| all.contains(&HoldWarning::AboveLowestRating));
         draft.rule(OrderRule::AboveLowestRating, above);
     }

@@ -79,7 +79,11 @@ impl Release {
         let moment = |reading: &mut Reading, path: &str, entry| {
             reading.optional(Field::written(path.into()), entry)
         };
-        let liquid = moment(reading, "release.liquidValveOpened", &release.liquid_valve_opened);
+        let liquid = moment(
+            reading,
+            "release.liquidValveOpened",
+            &release.liquid_valve_opened,
+        );
         let gas = moment(reading, "release.gasValveOpened", &release.gas_valve_opened);
         reading.optional(
             Field::written("release.gaugePressure".into()),
@@ -144,9 +148,8 @@ fn order(
     opened: Option<Moment>,
 ) {
     let Some(opened) = opened else { return };
-    let was_shown = |shown: Option<Moment>| {
-        shown.is_some_and(|shown| !is_before(clock, opened, shown))
-    };
+    let was_shown =
+        |shown: Option<Moment>| shown.is_some_and(|shown| !is_before(clock, opened, shown));
     draft.rule(
         OrderRule::ReleaseBeforeTight,
         !was_shown(before.pressure_test.tight_since),
@@ -222,7 +225,8 @@ fn after(parts: &Parts<'_>) -> Option<Result<AfterRelease, Problems>> {
             ..SaturationInput::default()
         })
     };
-    let both = at(temperature - uncertainty).and_then(|cold| Ok((cold, at(temperature + uncertainty)?)));
+    let both =
+        at(temperature - uncertainty).and_then(|cold| Ok((cold, at(temperature + uncertainty)?)));
     Some(both.map(|(cold, warm)| {
         let expected = Band::new(cold.dew_gauge_pressure, warm.bubble_gauge_pressure);
         let pressure = match parts.release.gauge_pressure {

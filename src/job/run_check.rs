@@ -16,7 +16,10 @@ const PATHS: Paths = Paths {
         ("barometer", "barometer"),
         ("suctionGaugeUncertainty", "instruments.gauge.uncertainty"),
         ("liquidGaugeUncertainty", "instruments.gauge.uncertainty"),
-        ("thermometerUncertainty", "instruments.thermometer.uncertainty"),
+        (
+            "thermometerUncertainty",
+            "instruments.thermometer.uncertainty",
+        ),
     ],
     own: "runCheck.readings",
 };

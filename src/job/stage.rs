@@ -159,7 +159,11 @@ impl<'a> Draft<'a> {
     }
 
     fn item(&mut self, matter: OpenMatter, field: Option<Field>, count: Option<usize>) {
-        let item = OpenItem { matter, field, count };
+        let item = OpenItem {
+            matter,
+            field,
+            count,
+        };
         if !self.open.contains(&item) {
             self.open.push(item);
         }
@@ -194,9 +198,8 @@ impl<'a> Draft<'a> {
 
     /// Divides what a calculation found wrong: what is only missing is open, the rest are problems.
     pub fn missing(&mut self, problems: Problems) -> Problems {
-        let is_missing = |problem: &Problem| {
-            ["missing", "too-few", "wrong-count"].contains(&problem.code())
-        };
+        let is_missing =
+            |problem: &Problem| ["missing", "too-few", "wrong-count"].contains(&problem.code());
         let (missing, wrong): (Problems, Problems) = problems.into_iter().partition(is_missing);
         for problem in missing {
             self.open_field(problem.field);

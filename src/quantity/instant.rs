@@ -154,7 +154,14 @@ fn time_of(text: &str) -> Option<i64> {
             let (text, offset) = text.split_at_checked(sign)?;
             let (hours, minutes) = offset.get(1..)?.split_once(':')?;
             let minutes = 60 * within(hours, 0, 23)? + within(minutes, 0, 59)?;
-            (text, if offset.starts_with('-') { -minutes } else { minutes })
+            (
+                text,
+                if offset.starts_with('-') {
+                    -minutes
+                } else {
+                    minutes
+                },
+            )
         }
     };
     let mut parts = text.splitn(3, ':');

@@ -25,7 +25,11 @@ pub fn start() {
 #[wasm_bindgen]
 pub fn calculate(name: &str, input: JsValue) -> Result<JsValue, JsError> {
     let input = arrived(&input, DEEPEST_INPUT);
-    Ok(registry::answer(name, input, &Serializer::json_compatible())?)
+    Ok(registry::answer(
+        name,
+        input,
+        &Serializer::json_compatible(),
+    )?)
 }
 
 /// Shows an SI number of a quantity in a unit: `{number, unit}`, or nothing for a unit it does not have.

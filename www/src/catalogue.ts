@@ -544,6 +544,17 @@ export type Misfit =
       with: Field;
     }
   | {
+      code: "newer-version";
+      /**
+       * The one found.
+       */
+      found: number;
+      /**
+       * The latest version that is known.
+       */
+      known: number;
+    }
+  | {
       /**
        * The fields it has.
        */
@@ -768,175 +779,99 @@ export type HeatTransferCoefficientEntry =
     }
   | null;
 /**
- * power in W
- */
-export type Power = number & {readonly quantity?: "power"};
-/**
- * specific-enthalpy in J/kg
- */
-export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
-/**
  * pressure-difference in Pa
  */
 export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
 /**
- * velocity in m/s
+ * A thing to bring. Where no figure of the plan stands behind it: common practice, no source.
  */
-export type Velocity = number & {readonly quantity?: "velocity"};
+export type BringMatter =
+  | "torque-wrench"
+  | "nut-wrench"
+  | "hex-keys"
+  | "service-port-adapter"
+  | "flaring-tool"
+  | "caliper"
+  | "oil"
+  | "nitrogen"
+  | "regulator"
+  | "leak-solution"
+  | "gauges"
+  | "vacuum-pump"
+  | "hoses"
+  | "refrigerant-cylinder"
+  | "scale"
+  | "recovery-cylinder"
+  | "tube"
+  | "insulation"
+  | "brazing"
+  | "protection"
+  | "flammable-gear";
 /**
- * How the fluid flows.
+ * A family of compressor oils.
  */
-export type Regime = "laminar" | "transition" | "turbulent";
+export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
 /**
- * dynamic-viscosity in Pa·s
+ * A place in the order of work: any number, so that there is always room between two.
  */
-export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
+export type JointOrder = number;
 /**
- * mass-flow in kg/s
+ * How a joint is made.
  */
-export type MassFlow = number & {readonly quantity?: "mass-flow"};
+export type JointKind = "flare" | "brazed" | "cap";
 /**
- * area in m²
+ * What bubbles, or an instrument, showed at a joint under pressure.
  */
-export type Area = number & {readonly quantity?: "area"};
+export type LeakLook = "pass" | "leak";
 /**
- * stress in Pa
+ * The line that a joint is in.
  */
-export type Stress = number & {readonly quantity?: "stress"};
+export type JointLine = "liquid-line" | "gas-line";
 /**
- * power as a number in W, or as text with a unit such as "7.1 kW"; {text, assume} gives the unit of a bare number
+ * a moment in universal time (RFC 3339)
  */
-export type PowerEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
+export type Moment = string;
 /**
- * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
+ * What is still to be done at a joint.
  */
-export type GaugePressureEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
+export type JointStep = "make" | "measure-cone" | "oil" | "tighten" | "look-for-leaks" | "remake";
 /**
- * one of the words, or an empty text for none
+ * Where a joint is.
  */
-export type HigherUnitEntry = ("indoor" | "outdoor") | "" | null;
+export type JointPlace =
+  | "indoor-port"
+  | "indoor-adapter"
+  | "indoor-junction"
+  | "union-indoor-side"
+  | "union-outdoor-side"
+  | "coupling"
+  | "outdoor-junction"
+  | "outdoor-adapter"
+  | "outdoor-port"
+  | "valve-cap"
+  | "service-port-cap"
+  | "own";
 /**
- * a whole number
+ * torque in N·m
  */
-export type CountEntry = number | string | null;
+export type Torque = number & {readonly quantity?: "torque"};
 /**
- * one of the words, or an empty text for none
+ * How far a joint has come.
  */
-export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
+export type JointState = "open" | "made" | "tightened" | "proven" | "leaking" | "out-of-band" | "removed";
 /**
- * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
+ * The stages of a job, in the order of work.
  */
-export type DensityEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
+export type Stage =
+  "plan" | "flare" | "tighten" | "pressure-test" | "evacuate" | "release-and-charge" | "run-check" | "record";
 /**
- * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
+ * Why a time that passed is doubtful.
  */
-export type SpecificEnthalpyEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * volume-flow in m³/s
- */
-export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
-/**
- * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
- */
-export type MassFlowEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * dynamic-viscosity as a number in Pa·s, or as text with a unit such as "0.16 mPa·s"; {text, assume} gives the unit of a bare number
- */
-export type DynamicViscosityEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * volume-flow as a number in m³/s, or as text with a unit such as "4 cfm"; {text, assume} gives the unit of a bare number
- */
-export type VolumeFlowEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * Something to change, the rest staying as it is.
- */
-export type LineChange = "cores-out" | "larger-hose" | "shorter-hose" | "second-hose" | "larger-pump";
+export type ClockDoubt = "clock-went-back" | "clock-jumped-ahead";
 /**
  * time in s
  */
 export type Time = number & {readonly quantity?: "time"};
-/**
- * A part of what lies between the system and the vacuum.
- */
-export type LinePart = "pump" | "hose" | "valve-core";
-/**
- * What limits the figures of a pump-down.
- */
-export type PumpDownNotice =
-  | "no-hose-entered"
-  | "hose-short-for-its-bore"
-  | "core-resistance-assumed"
-  | "target-below-ultimate"
-  | "water-stays"
-  | "vapour-taken-as-air"
-  | "water-left-at-break"
-  | "laminar-flow-assumed"
-  | "tight-system-assumed";
-/**
- * What the vapour stands over.
- */
-export type Surface = "ice" | "liquid";
-/**
- * Whether water freezes under the pump. Ice forms below 611.657 Pa, 4588 micron.
- */
-export type IceRisk = "no-ice" | "ice-possible" | "ice-forms";
-/**
- * one of the words, or an empty text for none
- */
-export type ValveCoreEntry = ("in" | "out") | "" | null;
-/**
- * one of the words, or an empty text for none
- */
-export type MoistureEntry = ("dry" | "damp") | "" | null;
 /**
  * How a charge stands to the caps.
  */
@@ -951,6 +886,10 @@ export type RoomNotice =
   | "above-concentration-limit"
   | "measures-needed"
   | "above-every-cap";
+/**
+ * area in m²
+ */
+export type Area = number & {readonly quantity?: "area"};
 /**
  * What limits the charge in a room.
  */
@@ -968,28 +907,17 @@ export type SafetyClass = "A1" | "A2L" | "A3" | "B2L";
  */
 export type Mounting = "floor" | "window" | "wall" | "ceiling";
 /**
- * area as a number in m², or as text with a unit such as "21 m²"; {text, assume} gives the unit of a bare number
+ * volume-flow in m³/s
  */
-export type AreaEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
+export type VolumeFlow = number & {readonly quantity?: "volume-flow"};
 /**
- * one of the words, or an empty text for none
+ * mass-flow in kg/s
  */
-export type MountingEntry = ("floor" | "window" | "wall" | "ceiling") | "" | null;
+export type MassFlow = number & {readonly quantity?: "mass-flow"};
 /**
- * one of the words, or an empty text for none
+ * power in W
  */
-export type RoomRuleEntry = ("room-formula" | "concentration-limit") | "" | null;
-/**
- * one of the words, or an empty text for none
- */
-export type SafetyClassEntry = ("A1" | "A2L" | "A3" | "B2L") | "" | null;
+export type Power = number & {readonly quantity?: "power"};
 /**
  * What can hurt beside a running system.
  */
@@ -1085,69 +1013,46 @@ export type NextCheck =
  */
 export type RunningFigure =
   "superheat" | "subcooling" | "evaporating-difference" | "condensing-difference" | "temperature-split";
-export type YesOrNoEntry = boolean | null;
 /**
- * a band of temperature-difference: text such as "34-42 K", "38 ± 4 K" or "38 K"; {low, high}; or a number in K
+ * A rule of the order of work, or of safety, that was broken.
  */
-export type TemperatureDifferenceBandEntry =
-  | number
-  | string
-  | {
-      high: number | string;
-      low: number | string;
-    }
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
+export type OrderRule =
+  | "pressure-before-tightened"
+  | "above-lowest-rating"
+  | "pump-before-tight"
+  | "release-before-tight"
+  | "release-before-dry"
+  | "release-before-look"
+  | "charge-above-room-limit"
+  | "gas-valve-first";
 /**
- * pressure-difference as a number in Pa, or as text with a unit such as "0.6 psi"; {text, assume} gives the unit of a bare number
+ * What is open.
  */
-export type PressureDifferenceEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
+export type OpenMatter =
+  | "field"
+  | "room"
+  | "joints-to-make"
+  | "cones-to-measure"
+  | "joints-to-remake"
+  | "joints-to-oil"
+  | "joints-to-tighten"
+  | "torques-to-record"
+  | "joints-to-look-at"
+  | "hold-on"
+  | "readings"
+  | "pump-down"
+  | "open-valves"
+  | "caps-to-look-at"
+  | "pressure-after-release"
+  | "charge"
+  | "run-readings"
+  | "calibration"
+  | "sign-off"
+  | "stages";
 /**
- * one of the words, or an empty text for none
+ * How a stage stands.
  */
-export type MeteringDeviceEntry = ("thermostatic-valve" | "electronic-valve" | "fixed-orifice") | "" | null;
-/**
- * one of the words, or an empty text for none
- */
-export type RunningModeEntry = ("cooling" | "heating") | "" | null;
-/**
- * time as a number in s, or as text with a unit such as "30 min"; {text, assume} gives the unit of a bare number
- */
-export type TimeEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * A pure substance in a refrigerant.
- */
-export type Substance =
-  "R-22" | "R-32" | "R-125" | "R-134a" | "R-143a" | "R-290" | "R-600a" | "R-717" | "R-744" | "R-1234yf" | "R-1234ze(E)";
-/**
- * A family of compressor oils.
- */
-export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
-/**
- * specific-heat-capacity in J/(kg·K)
- */
-export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-capacity"};
-/**
- * Where viscosities come from.
- */
-export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
+export type StageState = "not-begun" | "under-way" | "in-band" | "cannot-tell" | "out-of-band" | "overridden";
 /**
  * How the pressure that a rule wants stands to the lowest-rated part.
  */
@@ -1198,74 +1103,13 @@ export type HoldVerdict = "tight" | "losing-gas" | "cannot-tell" | "open";
  */
 export type HoldWarning = "above-lowest-rating" | "test-pressure-capped";
 /**
- * pressure-rate as a number in Pa/s, or as text with a unit such as "0.5 psi/h"; {text, assume} gives the unit of a bare number
- */
-export type PressureRateEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * one of the words, or an empty text for none
- */
-export type PressureTestRuleEntry = ("real-decreto-552-2019" | "ufgs-15182" | "plate") | "" | null;
-/**
- * torque in N·m
- */
-export type Torque = number & {readonly quantity?: "torque"};
-/**
- * What torque figures take for granted.
- */
-export type TorqueAssumption = "oil-on-thread-and-faces";
-/**
- * Why a band holds.
- */
-export type TorqueBasis = "plate" | "family" | "overlap";
-/**
- * A family of torque figures.
- */
-export type TorqueFamily = "en-378-2" | "jis-b-8607" | "common-practice";
-/**
- * angle as a number in rad, or as text with a unit such as "45°"; {text, assume} gives the unit of a bare number
- */
-export type AngleEntry =
-  | number
-  | string
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * one of the words, or an empty text for none
- */
-export type TorqueFamilyEntry = ("en-378-2" | "jis-b-8607" | "common-practice") | "" | null;
-/**
- * a band of torque: text such as "34-42 N·m", "38 ± 4 N·m" or "38 N·m"; {low, high}; or a number in N·m
- */
-export type TorqueBandEntry =
-  | number
-  | string
-  | {
-      high: number | string;
-      low: number | string;
-    }
-  | {
-      assume?: string;
-      text: string;
-    }
-  | null;
-/**
- * A series of tube sizes.
- */
-export type TubeSeries = "astm-b280" | "en-12735-1";
-/**
  * The laws that are fitted.
  */
 export type Shape = "linear-rise" | "plateau" | "plateau-and-linear-rise";
+/**
+ * What the vapour stands over.
+ */
+export type Surface = "ice" | "liquid";
 /**
  * Whose rule holds.
  */
@@ -1286,9 +1130,345 @@ export type VacuumReason =
  */
 export type VacuumVerdict = "dry-and-tight" | "moisture" | "leak" | "cannot-tell" | "open";
 /**
+ * a moment in universal time (RFC 3339), or seconds since 1970 began
+ */
+export type MomentEntry = string | number | null;
+export type YesOrNoEntry = boolean | null;
+/**
+ * a whole number
+ */
+export type CountEntry = number | string | null;
+/**
+ * time as a number in s, or as text with a unit such as "30 min"; {text, assume} gives the unit of a bare number
+ */
+export type TimeEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * pressure-difference as a number in Pa, or as text with a unit such as "0.6 psi"; {text, assume} gives the unit of a bare number
+ */
+export type PressureDifferenceEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
  * one of the words, or an empty text for none
  */
 export type PassRuleEntry = ("ufgs-15182" | "real-decreto-552-2019" | "plate") | "" | null;
+/**
+ * angle as a number in rad, or as text with a unit such as "45°"; {text, assume} gives the unit of a bare number
+ */
+export type AngleEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * a band of torque: text such as "34-42 N·m", "38 ± 4 N·m" or "38 N·m"; {low, high}; or a number in N·m
+ */
+export type TorqueBandEntry =
+  | number
+  | string
+  | {
+      high: number | string;
+      low: number | string;
+    }
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type JointKindEntry = ("flare" | "brazed" | "cap") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type LeakLookEntry = ("pass" | "leak") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type JointLineEntry = ("liquid-line" | "gas-line") | "" | null;
+export type JointOrderEntry = number | null;
+/**
+ * torque as a number in N·m, or as text with a unit such as "38 N·m"; {text, assume} gives the unit of a bare number
+ */
+export type TorqueEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type TubeSeriesEntry = ("astm-b280" | "en-12735-1") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type HigherUnitEntry = ("indoor" | "outdoor") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type StageEntry =
+  | ("plan" | "flare" | "tighten" | "pressure-test" | "evacuate" | "release-and-charge" | "run-check" | "record")
+  | ""
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type OrderRuleEntry =
+  | (
+      | "pressure-before-tightened"
+      | "above-lowest-rating"
+      | "pump-before-tight"
+      | "release-before-tight"
+      | "release-before-dry"
+      | "release-before-look"
+      | "charge-above-room-limit"
+      | "gas-valve-first"
+    )
+  | ""
+  | null;
+/**
+ * gauge-pressure as a number in Pa gauge, or as text with a unit such as "140 psi"; {text, assume} gives the unit of a bare number
+ */
+export type GaugePressureEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * pressure-rate as a number in Pa/s, or as text with a unit such as "0.5 psi/h"; {text, assume} gives the unit of a bare number
+ */
+export type PressureRateEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type PressureTestRuleEntry = ("real-decreto-552-2019" | "ufgs-15182" | "plate") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RoomRuleEntry = ("room-formula" | "concentration-limit") | "" | null;
+/**
+ * area as a number in m², or as text with a unit such as "21 m²"; {text, assume} gives the unit of a bare number
+ */
+export type AreaEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MountingEntry = ("floor" | "window" | "wall" | "ceiling") | "" | null;
+/**
+ * volume-flow as a number in m³/s, or as text with a unit such as "4 cfm"; {text, assume} gives the unit of a bare number
+ */
+export type VolumeFlowEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * a band of temperature-difference: text such as "34-42 K", "38 ± 4 K" or "38 K"; {low, high}; or a number in K
+ */
+export type TemperatureDifferenceBandEntry =
+  | number
+  | string
+  | {
+      high: number | string;
+      low: number | string;
+    }
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MeteringDeviceEntry = ("thermostatic-valve" | "electronic-valve" | "fixed-orifice") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type RunningModeEntry = ("cooling" | "heating") | "" | null;
+/**
+ * power as a number in W, or as text with a unit such as "7.1 kW"; {text, assume} gives the unit of a bare number
+ */
+export type PowerEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * specific-enthalpy in J/kg
+ */
+export type SpecificEnthalpy = number & {readonly quantity?: "specific-enthalpy"};
+/**
+ * velocity in m/s
+ */
+export type Velocity = number & {readonly quantity?: "velocity"};
+/**
+ * How the fluid flows.
+ */
+export type Regime = "laminar" | "transition" | "turbulent";
+/**
+ * dynamic-viscosity in Pa·s
+ */
+export type DynamicViscosity = number & {readonly quantity?: "dynamic-viscosity"};
+/**
+ * stress in Pa
+ */
+export type Stress = number & {readonly quantity?: "stress"};
+/**
+ * density as a number in kg/m³, or as text with a unit such as "961 kg/m³"; {text, assume} gives the unit of a bare number
+ */
+export type DensityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * specific-enthalpy as a number in J/kg, or as text with a unit such as "200 kJ/kg"; {text, assume} gives the unit of a bare number
+ */
+export type SpecificEnthalpyEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * mass-flow as a number in kg/s, or as text with a unit such as "90 kg/h"; {text, assume} gives the unit of a bare number
+ */
+export type MassFlowEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * dynamic-viscosity as a number in Pa·s, or as text with a unit such as "0.16 mPa·s"; {text, assume} gives the unit of a bare number
+ */
+export type DynamicViscosityEntry =
+  | number
+  | string
+  | {
+      assume?: string;
+      text: string;
+    }
+  | null;
+/**
+ * Something to change, the rest staying as it is.
+ */
+export type LineChange = "cores-out" | "larger-hose" | "shorter-hose" | "second-hose" | "larger-pump";
+/**
+ * A part of what lies between the system and the vacuum.
+ */
+export type LinePart = "pump" | "hose" | "valve-core";
+/**
+ * What limits the figures of a pump-down.
+ */
+export type PumpDownNotice =
+  | "no-hose-entered"
+  | "hose-short-for-its-bore"
+  | "core-resistance-assumed"
+  | "target-below-ultimate"
+  | "water-stays"
+  | "vapour-taken-as-air"
+  | "water-left-at-break"
+  | "laminar-flow-assumed"
+  | "tight-system-assumed";
+/**
+ * Whether water freezes under the pump. Ice forms below 611.657 Pa, 4588 micron.
+ */
+export type IceRisk = "no-ice" | "ice-possible" | "ice-forms";
+/**
+ * one of the words, or an empty text for none
+ */
+export type ValveCoreEntry = ("in" | "out") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type MoistureEntry = ("dry" | "damp") | "" | null;
+/**
+ * one of the words, or an empty text for none
+ */
+export type SafetyClassEntry = ("A1" | "A2L" | "A3" | "B2L") | "" | null;
+/**
+ * A pure substance in a refrigerant.
+ */
+export type Substance =
+  "R-22" | "R-32" | "R-125" | "R-134a" | "R-143a" | "R-290" | "R-600a" | "R-717" | "R-744" | "R-1234yf" | "R-1234ze(E)";
+/**
+ * specific-heat-capacity in J/(kg·K)
+ */
+export type SpecificHeatCapacity = number & {readonly quantity?: "specific-heat-capacity"};
+/**
+ * Where viscosities come from.
+ */
+export type ViscosityBasis = "viscosity-of-the-library" | "viscosity-mixed-from-components";
+/**
+ * What torque figures take for granted.
+ */
+export type TorqueAssumption = "oil-on-thread-and-faces";
+/**
+ * Why a band holds.
+ */
+export type TorqueBasis = "plate" | "family" | "overlap";
+/**
+ * A family of torque figures.
+ */
+export type TorqueFamily = "en-378-2" | "jis-b-8607" | "common-practice";
+/**
+ * one of the words, or an empty text for none
+ */
+export type TorqueFamilyEntry = ("en-378-2" | "jis-b-8607" | "common-practice") | "" | null;
+/**
+ * A series of tube sizes.
+ */
+export type TubeSeries = "astm-b280" | "en-12735-1";
 /**
  * State of a vapour.
  */
@@ -1322,6 +1502,10 @@ export interface Catalogue {
     insulation: {
       answer: InsulationAnswer;
       input: InsulationInput;
+    };
+    job: {
+      answer: Assessment;
+      input: AssessInput;
     };
     "line-set": {
       answer: LineSetAnswer;
@@ -2045,6 +2229,1498 @@ export interface InsulationInput {
   wetBulb?: TemperatureEntry;
 }
 /**
+ * How a job stands.
+ */
+export interface Assessment {
+  /**
+   * The pressure after release: of the stages release and charge, record.
+   */
+  afterRelease?: AfterRelease | null;
+  /**
+   * What has to be in the van.
+   */
+  bring: BringItem[];
+  /**
+   * The charge: of the stages plan, release and charge, record.
+   */
+  charge?: ChargeAnswer | null;
+  /**
+   * The joints in the order of work.
+   */
+  joints: JointAssessment[];
+  /**
+   * The first stage that is not done.
+   */
+  next?: Stage | null;
+  /**
+   * Clock of the pressure hold.
+   */
+  pressureClock?: HoldClock | null;
+  /**
+   * Where the readings of the pressure hold stand in the document.
+   */
+  pressureHoldReadings: number[];
+  /**
+   * What cannot be read, or does not serve, by where it stands in the document.
+   */
+  problems: Problem[];
+  /**
+   * Clock of the pump.
+   */
+  pumpClock?: HoldClock | null;
+  /**
+   * The room: of the stages plan, record.
+   */
+  roomLimit?: RoomLimitAnswer | null;
+  /**
+   * The running unit: of the stages run check, record.
+   */
+  running?: RunningAnswer | null;
+  /**
+   * The stages in the order of work.
+   */
+  stages: StageAssessment[];
+  /**
+   * The pressure hold: of the stages pressure test, record.
+   */
+  standingTest?: StandingTestAnswer | null;
+  /**
+   * Clock of the vacuum hold.
+   */
+  vacuumClock?: HoldClock | null;
+  /**
+   * The vacuum hold: of the stages evacuate, record.
+   */
+  vacuumHold?: VacuumHoldAnswer | null;
+  /**
+   * Where the readings of the vacuum hold stand in the document.
+   */
+  vacuumHoldReadings: number[];
+}
+/**
+ * The pressure after release against what the refrigerant has at the temperature around.
+ */
+export interface AfterRelease {
+  ambientTemperature: Temperature;
+  expected: Band6;
+  /**
+   * What it does show.
+   */
+  pressure?: Judgement | null;
+  temperatureUncertainty: TemperatureDifference;
+}
+/**
+ * Two limits, both inside the band; the lower one is never above the upper one.
+ */
+export interface Band6 {
+  high: GaugePressure;
+  low: GaugePressure;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement {
+  figure: GaugePressure;
+  limit: GaugePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * A thing to bring.
+ */
+export interface BringItem {
+  /**
+   * Figures of the plan.
+   */
+  figures: Fact[];
+  /**
+   * Its key: what is packed is recorded by it.
+   */
+  id: string;
+  matter: BringMatter;
+  /**
+   * Oils that go with the refrigerant.
+   */
+  oils: OilFamily[];
+  /**
+   * Whether it is in the van.
+   */
+  packed: boolean;
+}
+/**
+ * A figure that a stage is known by.
+ */
+export interface Fact {
+  /**
+   * What it is: a message id.
+   */
+  meaning: string;
+  quantity: QuantityKind;
+  /**
+   * Its SI number.
+   */
+  si: number;
+  /**
+   * The same for its uncertainty.
+   */
+  uncertainty?: number | null;
+}
+/**
+ * A joint as it stands.
+ */
+export interface JointAssessment {
+  /**
+   * Band of its cone.
+   */
+  cone?: Band | null;
+  /**
+   * Which of several there, from 1.
+   */
+  count?: number | null;
+  /**
+   * What to enter as its order to do it one joint earlier.
+   */
+  earlier?: JointOrder | null;
+  /**
+   * Its id.
+   */
+  id: string;
+  kind: JointKind;
+  /**
+   * What to enter as its order to do it one joint later.
+   */
+  later?: JointOrder | null;
+  /**
+   * What the look for leaks showed.
+   */
+  leakLook?: LeakLook | null;
+  line: JointLine;
+  /**
+   * When it was looked at.
+   */
+  lookedAt?: Moment | null;
+  /**
+   * When it was flared or brazed, tightened, looked at.
+   */
+  madeAt?: Moment | null;
+  /**
+   * Its cone as measured.
+   */
+  measuredCone?: MeasuredCone | null;
+  /**
+   * A name of its own.
+   */
+  name?: string | null;
+  /**
+   * Its number in the order of work, from 1; those taken out have none.
+   */
+  number?: number | null;
+  /**
+   * Its nut across flats.
+   */
+  nutAcrossFlats?: Length | null;
+  /**
+   * Whether oil is on it.
+   */
+  oiled: boolean;
+  /**
+   * What is still to be done.
+   */
+  open: JointStep[];
+  place: JointPlace;
+  /**
+   * How often it was made anew.
+   */
+  remade: number;
+  /**
+   * What to set on the wrench: with the adapter if it is on.
+   */
+  setting?: Torque | null;
+  state: JointState;
+  /**
+   * Its torque at the nut, with the wrench's uncertainty.
+   */
+  tightened?: Judgement3 | null;
+  /**
+   * When it was tightened.
+   */
+  tightenedAt?: Moment | null;
+  /**
+   * Band of its torque, at the nut.
+   */
+  torque?: Band3 | null;
+  /**
+   * Outside diameter of its tube.
+   */
+  tube?: Length | null;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement3 {
+  figure: Torque;
+  limit: Torque;
+  margin: Torque;
+  uncertainty: Torque;
+  verdict: Verdict;
+}
+/**
+ * Two limits, both inside the band; the lower one is never above the upper one.
+ */
+export interface Band3 {
+  high: Torque;
+  low: Torque;
+}
+/**
+ * A clock that runs from a moment on.
+ */
+export interface HoldClock {
+  /**
+   * Why these times are doubtful, if they are.
+   */
+  doubt?: ClockDoubt | null;
+  /**
+   * How long it is to last, if that is known.
+   */
+  lasts?: Time | null;
+  passed: Time;
+  /**
+   * How much of that is still to come; zero if it is over.
+   */
+  remaining?: Time | null;
+  started: Moment;
+}
+/**
+ * What [`room_limit`] finds.
+ */
+export interface RoomLimitAnswer {
+  /**
+   * Caps by the class; absent where a concentration governs.
+   */
+  caps?: ChargeCaps | null;
+  /**
+   * How the charge stands to that; no more is in band.
+   */
+  charge?: Judgement7 | null;
+  /**
+   * How the charge stands to the caps.
+   */
+  chargeStanding?: ChargeStanding | null;
+  /**
+   * Concentration limit taken; absent if neither the table nor the input has one and the rule needs none.
+   */
+  concentrationLimit?: SourcedDensity | null;
+  /**
+   * Place in `rooms`, counted from 0, of the one that allows least.
+   */
+  governingRoom?: number | null;
+  /**
+   * What that room allows.
+   */
+  largestCharge?: Mass | null;
+  /**
+   * Lower flammability limit taken; absent if it does not burn.
+   */
+  lowerFlammabilityLimit?: SourcedDensity | null;
+  /**
+   * What must be known beside the figures.
+   */
+  notices: RoomNotice[];
+  /**
+   * The rooms in the order in which they were entered.
+   */
+  rooms: RoomAllowance[];
+  rule: RoomRule;
+  safetyClass: SourcedSafetyClass;
+  /**
+   * Smallest room for the charge at each usual mounting; empty where the charge needs no room or may be in none.
+   */
+  smallestRooms: SmallestRoom[];
+  /**
+   * Smallest volume of a room for the charge, where a concentration governs.
+   */
+  smallestVolume?: Volume | null;
+  /**
+   * The edition it is taken from.
+   */
+  sources: SourceId[];
+  /**
+   * The working, that of the room that allows least.
+   */
+  working: Step[];
+}
+/**
+ * Charges at which the rule for a flammable refrigerant changes, the factor of its class included.
+ */
+export interface ChargeCaps {
+  cap: Mass;
+  noRoomLimit: Mass;
+  withMeasures: Mass;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedDensity {
+  figure: Density;
+  source: SourceId;
+}
+/**
+ * What a room allows.
+ */
+export interface RoomAllowance {
+  area: Area;
+  /**
+   * How the charge stands to what the room allows; no more is in band.
+   */
+  charge?: Judgement7 | null;
+  /**
+   * Concentration limit times volume; absent without a height or a limit. It governs only where `governor` says so.
+   */
+  concentrationCharge?: Mass | null;
+  /**
+   * Charge by the formula for flammable refrigerants, before the caps; absent where a concentration governs.
+   */
+  formulaCharge?: Mass | null;
+  governor: Governor;
+  largestCharge: Mass;
+  /**
+   * What it is called.
+   */
+  name?: string | null;
+  /**
+   * From the floor to where refrigerant would come out.
+   */
+  releaseHeight?: Length | null;
+  /**
+   * Smallest floor area for the charge, at this height of release or this height of room; absent where the charge needs no room
+   * or may be in none.
+   */
+  smallestArea?: Area | null;
+  /**
+   * Volume, if its height was entered.
+   */
+  volume?: Volume | null;
+}
+/**
+ * A figure and where it comes from.
+ */
+export interface SourcedSafetyClass {
+  figure: SafetyClass;
+  source: SourceId;
+}
+/**
+ * Smallest room at a mounting.
+ */
+export interface SmallestRoom {
+  area: Area;
+  mounting: Mounting;
+  releaseHeight: Length;
+}
+/**
+ * What [`running`] finds. What was not measured is absent, or says why it is open.
+ */
+export interface RunningAnswer {
+  accuracy: Accuracy;
+  /**
+   * Airflow against the least at which a charge can be judged, 300 cfm for a ton of the plate's capacity; cooling only.
+   */
+  airflow?: Judgement9 | null;
+  ambient: Ambient;
+  /**
+   * What the indoor coil does to the air.
+   */
+  capacity?: Capacity | null;
+  /**
+   * What can hurt where these readings are taken.
+   */
+  cautions: RunningCaution[];
+  /**
+   * Discharge pressure, or else liquid pressure, over suction pressure, both absolute.
+   */
+  compressionRatio?: Ratio | null;
+  /**
+   * Liquid side: pressure and condensing temperature (bubble).
+   */
+  condensing?: SideAnswer | null;
+  condensingDifference: Check;
+  /**
+   * Suction side: pressure and evaporating temperature (dew).
+   */
+  evaporating?: SideAnswer | null;
+  evaporatingDifference: Check;
+  /**
+   * Fields that would complete what was begun.
+   */
+  missing: Field[];
+  mode: RunningMode;
+  /**
+   * What else has to be known.
+   */
+  notices: RunningNotice[];
+  /**
+   * What the deviations usually mean; absent where that cannot be said.
+   */
+  pattern?: Pattern | null;
+  subcooling: Check;
+  superheat: Check;
+  temperatureSplit: Check;
+  /**
+   * Out of band if anything judged is; in band if superheat is, subcooling is (needless with a fixed orifice), and nothing else judged is not; absent if nothing was judged.
+   */
+  verdict?: Verdict | null;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * How far each instrument may be off: what was entered, or else what is taken.
+ */
+export interface Accuracy {
+  airflow: Ratio;
+  liquidGauge: PressureDifference;
+  relativeHumidity: Ratio;
+  suctionGauge: PressureDifference;
+  thermometer: TemperatureDifference;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement9 {
+  figure: VolumeFlow;
+  limit: VolumeFlow;
+  margin: VolumeFlow;
+  uncertainty: VolumeFlow;
+  verdict: Verdict;
+}
+/**
+ * What the indoor coil takes out of the air in cooling, or gives to it in heating.
+ */
+export interface Capacity {
+  dryAirFlow: MassFlow;
+  /**
+   * Heat that changes its moisture; absent in heating and where a humidity is missing.
+   */
+  latent?: UncertainPower | null;
+  /**
+   * Total over the plate's capacity. The plate's holds at the conditions of its rating, not at these.
+   */
+  ofPlate?: UncertainRatio | null;
+  sensible: UncertainPower;
+  /**
+   * Sensible over total heat in cooling; absent where the total may be nothing.
+   */
+  sensibleHeatRatio?: Ratio | null;
+  /**
+   * Whether a humidity was missing and the air was taken as dry for the sensible heat, which changes it by less than 1 %.
+   */
+  takenAsDry: boolean;
+  /**
+   * Both together; in heating the sensible heat.
+   */
+  total?: UncertainPower | null;
+}
+/**
+ * A figure and how far it may be off.
+ */
+export interface UncertainPower {
+  figure: Power;
+  uncertainty: Power;
+}
+/**
+ * A figure and how far it may be off.
+ */
+export interface UncertainRatio {
+  figure: Ratio;
+  uncertainty: Ratio;
+}
+/**
+ * Pressure of one side and where the refrigerant boils or condenses there.
+ */
+export interface SideAnswer {
+  pressure: AbsolutePressure;
+  temperature: Temperature;
+  uncertainty: TemperatureDifference;
+}
+/**
+ * A figure that was found, what it should be, and the verdict.
+ */
+export interface Check {
+  /**
+   * Where it surely stands; absent if that cannot be told.
+   */
+  deviation?: Deviation | null;
+  /**
+   * The figure, absent if a reading is missing.
+   */
+  figure?: TemperatureDifference | null;
+  /**
+   * How it stands to that; its uncertainty includes that of the target.
+   */
+  judgement?: Judgement6 | null;
+  /**
+   * What most of that comes from: a finer one of these would decide what cannot be told.
+   */
+  largestError?: ErrorSource | null;
+  /**
+   * Why there is no verdict.
+   */
+  open?: WhyOpen | null;
+  /**
+   * What it should be.
+   */
+  target?: Target | null;
+  /**
+   * How far it may be off, by instruments and refrigerant data.
+   */
+  uncertainty?: TemperatureDifference | null;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement6 {
+  figure: TemperatureDifference;
+  limit: TemperatureDifference;
+  margin: TemperatureDifference;
+  uncertainty: TemperatureDifference;
+  verdict: Verdict;
+}
+/**
+ * What a figure should be.
+ */
+export interface Target {
+  band: Band5;
+  basis: TargetBasis;
+  source: SourceId;
+  uncertainty: TemperatureDifference;
+}
+/**
+ * Two limits, both inside the band; the lower one is never above the upper one.
+ */
+export interface Band5 {
+  high: TemperatureDifference;
+  low: TemperatureDifference;
+}
+/**
+ * What the sure deviations usually mean.
+ */
+export interface Pattern {
+  airflow: IndoorAirflow;
+  /**
+   * Causes, the best fit first; none if nothing is surely out of band or nothing fits.
+   */
+  causes: RankedCause[];
+  /**
+   * How many figures, a measured airflow included, are out of band by more than they may be off.
+   */
+  deviations: number;
+  source: SourceId;
+  /**
+   * Figures not known yet that would tell the best fits apart.
+   */
+  wouldDecide: RunningFigure[];
+}
+/**
+ * A cause and how well it fits.
+ */
+export interface RankedCause {
+  cause: UsualCause;
+  /**
+   * How many of the sure deviations it explains.
+   */
+  explains: number;
+  nextCheck: NextCheck;
+}
+/**
+ * A stage as it stands.
+ */
+export interface StageAssessment {
+  /**
+   * The rules that were broken in it.
+   */
+  alarms: Alarm[];
+  /**
+   * What is known.
+   */
+  facts: Fact[];
+  /**
+   * What is open.
+   */
+  open: OpenItem[];
+  stage: Stage;
+  state: StageState;
+}
+/**
+ * A rule that was broken.
+ */
+export interface Alarm {
+  /**
+   * Why, if somebody answers for it.
+   */
+  overridden?: Override | null;
+  rule: OrderRule;
+  stage: Stage;
+}
+/**
+ * Why a rule was broken.
+ */
+export interface Override {
+  /**
+   * When.
+   */
+  at?: Moment | null;
+  /**
+   * Who says so.
+   */
+  by: string;
+  /**
+   * Why.
+   */
+  reason: string;
+}
+/**
+ * Something that is open.
+ */
+export interface OpenItem {
+  /**
+   * How many.
+   */
+  count?: number | null;
+  /**
+   * The field of the document, if it is one.
+   */
+  field?: Field | null;
+  matter: OpenMatter;
+}
+/**
+ * What [`standing_test`] finds.
+ */
+export interface StandingTestAnswer {
+  ambient: Ambient;
+  /**
+   * How to carry out the test, if a rule, a design pressure or the plate's test pressure was entered.
+   */
+  guidance?: PressureTestGuidance | null;
+  /**
+   * What the readings come to, once two that count are there.
+   */
+  hold?: HoldFigures | null;
+  /**
+   * How long a hold of two readings with these instruments must last to show the leak to see, once
+   * there is a reading.
+   */
+  holdOfTwoReadings?: Time | null;
+  /**
+   * Instruments as entered or assumed, once a pressure is known.
+   */
+  instruments?: Instruments | null;
+  /**
+   * Readings that do not count towards the loss, and why.
+   */
+  leftOut: LeftOut[];
+  /**
+   * Nitrogen for the test pressure; needs `volume` and guidance.
+   */
+  nitrogen?: NitrogenNeed | null;
+  /**
+   * Readings for a plot, more than 48 gathered over slices of time.
+   */
+  points: HoldPoint[];
+  reason: HoldReason;
+  verdict: HoldVerdict;
+  /**
+   * What must not be missed besides.
+   */
+  warnings: HoldWarning[];
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * How to carry out the test.
+ */
+export interface PressureTestGuidance {
+  hold: Time;
+  rating: RatingCheck;
+  /**
+   * Rating of the lowest-rated part less the pressure that the rule wants; negative if the rule wants too much.
+   */
+  ratingMargin?: PressureDifference | null;
+  rule: PressureTestRule;
+  source: SourceId;
+  /**
+   * The stages, in order, the last one at the test pressure.
+   */
+  stages: PressureStage[];
+  stepsSource: SourceId;
+  testPressure: GaugePressure;
+  wantedTestPressure: GaugePressure;
+}
+/**
+ * A stage on the way to the test pressure.
+ */
+export interface PressureStage {
+  action: StageAction;
+  gaugePressure: GaugePressure;
+}
+/**
+ * What the readings that count come to.
+ */
+export interface HoldFigures {
+  difference: PressureDifference;
+  differenceUncertainty: PressureDifference;
+  duration: Time;
+  expectedGaugePressure: GaugePressure;
+  /**
+   * Place in `readings` of the first reading that counts, from 0.
+   */
+  firstPlace: number;
+  holdToSee: Time;
+  /**
+   * Place of the last one.
+   */
+  lastPlace: number;
+  /**
+   * The measured loss as a leak; needs `volume`.
+   */
+  leak?: LeakSize | null;
+  leakToSee: PressureRate;
+  leastDetectable: PressureRate;
+  /**
+   * The least loss that such a hold shows, as a leak.
+   */
+  leastDetectableLeak?: LeakSize | null;
+  longer: Time;
+  measuredGaugePressure: GaugePressure;
+  pressureLossRate: PressureRate;
+  pressureLossRateUncertainty: PressureRate;
+  upperLimit: PressureRate;
+  /**
+   * The upper limit as a leak.
+   */
+  upperLimitLeak?: LeakSize | null;
+}
+/**
+ * A leak as gas and as refrigerant.
+ */
+export interface LeakSize {
+  nitrogen: LeakRate;
+  /**
+   * Refrigerant that the same leak would lose at its dew pressure at 25 °C, if it is laminar flow
+   * through a fine channel; needs `refrigerant`.
+   */
+  refrigerant?: YearlyLoss | null;
+}
+/**
+ * How far gauge and thermometer may be off, as entered or as assumed.
+ */
+export interface Instruments {
+  gaugeResolution: PressureDifference;
+  gaugeUncertainty: PressureDifference;
+  thermometerUncertainty: TemperatureDifference;
+}
+/**
+ * A reading that is left out.
+ */
+export interface LeftOut {
+  /**
+   * Its place in `readings`, counted from 0 as in the field of a problem.
+   */
+  place: number;
+  reason: LeftOutReason;
+}
+/**
+ * Nitrogen that a test takes.
+ */
+export interface NitrogenNeed {
+  assumedTemperature: Temperature;
+  /**
+   * The cylinder's pressure afterwards, against the test pressure, below which it cannot fill.
+   */
+  cylinder?: Judgement | null;
+  freeGas: Volume;
+  mass: Mass;
+}
+/**
+ * A point of the plot: a reading, or the mean of many.
+ */
+export interface HoldPoint {
+  expectedGaugePressure: GaugePressure;
+  gaugePressure: GaugePressure;
+  /**
+   * Why it is left out, if it is.
+   */
+  leftOut?: LeftOutReason | null;
+  time: Time;
+  uncertainty: PressureDifference;
+}
+/**
+ * What [`vacuum_hold`](super::vacuum_hold) finds. Uncertainties are two standard uncertainties.
+ */
+export interface VacuumHoldAnswer {
+  /**
+   * Whether it was assumed.
+   */
+  ambientAssumed: boolean;
+  ambientTemperature: Temperature;
+  /**
+   * The same for a plot.
+   */
+  curve: ExpectedReading[];
+  dryPressure: AbsolutePressure;
+  /**
+   * What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause; none where no law is known to hold.
+   */
+  expected: ExpectedReading[];
+  /**
+   * The three laws, each fitted by least squares; without those that only negative pressures would fit, none from fewer than four readings.
+   */
+  fits: Fit[];
+  /**
+   * Scatter of the readings, one standard deviation, as a part of their level.
+   */
+  gaugeNoise?: Ratio | null;
+  gaugeResolution: PressureDifference;
+  held: Time;
+  /**
+   * How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
+   */
+  holdLonger?: Time | null;
+  latest: Level;
+  /**
+   * The even rise, if it is a leak or as likely as not.
+   */
+  leak?: LeakFound | null;
+  leakAllowed: Ratio;
+  /**
+   * Probability of each cause; absent where no law is known to hold.
+   */
+  likelihoods?: Likelihoods | null;
+  margin: Ratio;
+  needed: Ratio;
+  pass: PassCheck;
+  /**
+   * The plateau that the rise levels off at, if that is as likely as not.
+   */
+  plateau?: Level | null;
+  /**
+   * The readings beside that curve: as read, or means over equal spans of time if there are more than 96; none without `curvePoints`.
+   */
+  plotted: GaugeReading[];
+  probability: Ratio;
+  /**
+   * Why it cannot be told.
+   */
+  reason?: VacuumReason | null;
+  saturationPressure: AbsolutePressure;
+  verdict: VacuumVerdict;
+  /**
+   * The working.
+   */
+  working: Step[];
+}
+/**
+ * A reading to expect.
+ */
+export interface ExpectedReading {
+  pressure: AbsolutePressure;
+  time: Time;
+  uncertainty: PressureDifference;
+}
+/**
+ * A law fitted by least squares to the readings.
+ */
+export interface Fit {
+  deviation: Ratio;
+  law: Shape;
+  /**
+   * Pressure that it levels off at; with a leak, that which outgassing adds to the start.
+   */
+  plateau?: AbsolutePressure | null;
+  /**
+   * How far this may be wrong.
+   */
+  plateauUncertainty?: PressureDifference | null;
+  probability: Ratio;
+  /**
+   * Even rise.
+   */
+  rate?: PressureRate | null;
+  /**
+   * How far this may be wrong.
+   */
+  rateUncertainty?: PressureRate | null;
+  start: AbsolutePressure;
+  /**
+   * Time constant of the levelling off.
+   */
+  timeConstant?: Time | null;
+  /**
+   * How far this may be wrong.
+   */
+  timeConstantUncertainty?: Time | null;
+}
+/**
+ * A level, and what water it would take to hold it.
+ */
+export interface Level {
+  pressure: AbsolutePressure;
+  surface: Surface;
+  uncertainty: PressureDifference;
+  /**
+   * Temperature at which water boils or ice turns to vapour at this pressure; absent under a quarter micron.
+   */
+  waterTemperature?: Temperature | null;
+}
+/**
+ * A leak.
+ */
+export interface LeakFound {
+  /**
+   * Air that comes in; absent without the volume.
+   */
+  gas?: LeakRate | null;
+  rate: PressureRate;
+  uncertainty: PressureRate;
+}
+/**
+ * Probability of each cause, given the readings.
+ */
+export interface Likelihoods {
+  dryAndTight: Ratio;
+  leak: Ratio;
+  moisture: Ratio;
+  other: Ratio;
+}
+/**
+ * Whether a hold passes by its rule.
+ */
+export interface PassCheck {
+  /**
+   * Pressure to expect at the end of the rule's time, while it is still to come and a law is known to hold.
+   */
+  expected?: Judgement10 | null;
+  pressure: Judgement10;
+  remaining: Time;
+  /**
+   * Rise till then against the rule, where it asks for one.
+   */
+  rise?: Judgement11 | null;
+  rule: PassRule;
+  source: SourceId;
+  /**
+   * Pressure at the start against the rule, where it asks for one.
+   */
+  start?: Judgement10 | null;
+  time: Time;
+  verdict: Verdict;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement10 {
+  figure: AbsolutePressure;
+  limit: AbsolutePressure;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * A verdict on a figure.
+ */
+export interface Judgement11 {
+  figure: PressureDifference;
+  limit: PressureDifference;
+  margin: PressureDifference;
+  uncertainty: PressureDifference;
+  verdict: Verdict;
+}
+/**
+ * A reading, or the mean of several near each other.
+ */
+export interface GaugeReading {
+  pressure: AbsolutePressure;
+  time: Time;
+}
+/**
+ * What [`assess`] asks for.
+ */
+export interface AssessInput {
+  job?: JobInput;
+  now?: MomentEntry;
+  stage?: StageEntry;
+}
+/**
+ * A job.
+ */
+export interface JobInput {
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  /**
+   * How the device's clock was set during the job.
+   *
+   * @maxItems 20000
+   */
+  clockChanges?: ClockChangeInput[];
+  created?: MomentEntry;
+  customer?: TextEntry;
+  edited?: MomentEntry;
+  evacuation?: EvacuationInput;
+  id?: TextEntry;
+  instruments?: InstrumentsInput;
+  /**
+   * What was recorded of the joints, and joints that the plan does not have.
+   *
+   * @maxItems 20000
+   */
+  joints?: JointInput[];
+  lines?: LinesInput;
+  name?: TextEntry;
+  /**
+   * Notes.
+   *
+   * @maxItems 20000
+   */
+  notes?: NoteInput[];
+  /**
+   * What was done against the order of work, and why.
+   *
+   * @maxItems 20000
+   */
+  overrides?: OverrideInput[];
+  /**
+   * Things of the bring list that are in the van, by their key.
+   *
+   * @maxItems 20000
+   */
+  packed?: PackedInput[];
+  /**
+   * Photos, which are kept beside the document.
+   *
+   * @maxItems 20000
+   */
+  photos?: PhotoInput[];
+  plate?: PlateInput;
+  practice?: YesOrNoEntry;
+  pressureTest?: PressureTestInput;
+  release?: ReleaseInput;
+  roomRule?: RoomRuleEntry;
+  /**
+   * Rooms that the circuit could leak into.
+   *
+   * @maxItems 20000
+   */
+  rooms?: JobRoomInput[];
+  runCheck?: RunCheckInput;
+  /**
+   * Names under the record.
+   *
+   * @maxItems 20000
+   */
+  signOffs?: SignOffInput[];
+  site?: TextEntry;
+  technician?: TextEntry;
+  version?: CountEntry;
+}
+/**
+ * The device's clock was set while the job was open: no time passed between the two.
+ */
+export interface ClockChangeInput {
+  after?: MomentEntry;
+  before?: MomentEntry;
+  id?: TextEntry;
+  mayHaveSlept?: YesOrNoEntry;
+}
+/**
+ * The evacuation.
+ */
+export interface EvacuationInput {
+  coresOut?: YesOrNoEntry;
+  hold?: VacuumHoldInput;
+  pumpStarted?: MomentEntry;
+  /**
+   * The readings.
+   *
+   * @maxItems 20000
+   */
+  readings?: VacuumGaugeReadingInput[];
+}
+/**
+ * What [`vacuum_hold`] asks for.
+ */
+export interface VacuumHoldInput {
+  ambientTemperature?: TemperatureEntry;
+  curvePoints?: CountEntry;
+  curveUntil?: TimeEntry;
+  dryPressure?: AbsolutePressureEntry;
+  gaugeNoise?: RatioEntry;
+  gaugeResolution?: PressureDifferenceEntry;
+  gaugeUncertainty?: PressureDifferenceEntry;
+  passPressure?: AbsolutePressureEntry;
+  passRule?: PassRuleEntry;
+  passTime?: TimeEntry;
+  pumpEndPressure?: AbsolutePressureEntry;
+  /**
+   * Readings of the vacuum gauge after the pump was valved off, in order of time.
+   *
+   * @maxItems 20000
+   */
+  readings?: VacuumReadingInput[];
+  volume?: VolumeEntry;
+}
+/**
+ * One reading.
+ */
+export interface VacuumReadingInput {
+  pressure?: AbsolutePressureEntry;
+  time?: TimeEntry;
+}
+/**
+ * A reading of the vacuum gauge.
+ */
+export interface VacuumGaugeReadingInput {
+  at?: MomentEntry;
+  id?: TextEntry;
+  pressure?: AbsolutePressureEntry;
+  valvedOff?: YesOrNoEntry;
+}
+/**
+ * The instruments used.
+ */
+export interface InstrumentsInput {
+  caliper?: CaliperInput;
+  gauge?: GaugeInput;
+  scale?: ScaleInput;
+  thermometer?: ThermometerInput;
+  vacuumGauge?: GaugeInput;
+  wrench?: WrenchInput;
+}
+/**
+ * A caliper.
+ */
+export interface CaliperInput {
+  calibrated?: MomentEntry;
+  name?: TextEntry;
+  uncertainty?: LengthEntry;
+}
+/**
+ * A gauge.
+ */
+export interface GaugeInput {
+  calibrated?: MomentEntry;
+  name?: TextEntry;
+  resolution?: PressureDifferenceEntry;
+  uncertainty?: PressureDifferenceEntry;
+}
+/**
+ * A scale.
+ */
+export interface ScaleInput {
+  calibrated?: MomentEntry;
+  name?: TextEntry;
+  resolution?: MassEntry;
+  uncertainty?: MassEntry;
+}
+/**
+ * A thermometer.
+ */
+export interface ThermometerInput {
+  calibrated?: MomentEntry;
+  name?: TextEntry;
+  resolution?: TemperatureDifferenceEntry;
+  uncertainty?: TemperatureDifferenceEntry;
+}
+/**
+ * A torque wrench and its offset adapter.
+ */
+export interface WrenchInput {
+  adapterAngle?: AngleEntry;
+  adapterLength?: LengthEntry;
+  calibrated?: MomentEntry;
+  name?: TextEntry;
+  wrenchAccuracy?: RatioEntry;
+  wrenchLength?: LengthEntry;
+  wrenchRange?: TorqueBandEntry;
+}
+/**
+ * What is recorded of a joint: one of the plan by its id, or one of its own.
+ */
+export interface JointInput {
+  id?: TextEntry;
+  kind?: JointKindEntry;
+  leakLook?: LeakLookEntry;
+  line?: JointLineEntry;
+  looked?: MomentEntry;
+  made?: MomentEntry;
+  measuredCone?: LengthEntry;
+  name?: TextEntry;
+  note?: TextEntry;
+  oiled?: YesOrNoEntry;
+  order?: JointOrderEntry;
+  plateTorque?: TorqueBandEntry;
+  /**
+   * Earlier attempts.
+   *
+   * @maxItems 20000
+   */
+  remade?: RemadeInput[];
+  removed?: YesOrNoEntry;
+  scaleTorque?: TorqueEntry;
+  tightened?: MomentEntry;
+  tube?: LengthEntry;
+  withAdapter?: YesOrNoEntry;
+}
+/**
+ * An earlier attempt at a joint, as it was recorded.
+ */
+export interface RemadeInput {
+  at?: MomentEntry;
+  id?: TextEntry;
+  leakLook?: LeakLookEntry;
+  measuredCone?: LengthEntry;
+  reason?: TextEntry;
+  scaleTorque?: TorqueEntry;
+}
+/**
+ * The two lines and how they run.
+ */
+export interface LinesInput {
+  /**
+   * What takes refrigerant of its own: filters, receivers.
+   *
+   * @maxItems 20000
+   */
+  accessories?: JobAccessoryInput[];
+  gasLine?: JobLineInput;
+  higherUnit?: HigherUnitEntry;
+  length?: LengthEntry;
+  lift?: LengthEntry;
+  liquidLine?: JobLineInput;
+}
+/**
+ * What takes refrigerant of its own.
+ */
+export interface JobAccessoryInput {
+  id?: TextEntry;
+  mass?: MassEntry;
+  name?: TextEntry;
+}
+/**
+ * One of the two lines.
+ */
+export interface JobLineInput {
+  brazedCouplings?: CountEntry;
+  /**
+   * Ports of the indoor unit, where they are not one of the line's own size.
+   *
+   * @maxItems 20000
+   */
+  indoorPorts?: UnitPortInput[];
+  /**
+   * Ports of the outdoor unit, where they are not one of the line's own size.
+   *
+   * @maxItems 20000
+   */
+  outdoorPorts?: UnitPortInput[];
+  tube?: LengthEntry;
+  tubeSeries?: TubeSeriesEntry;
+  unions?: CountEntry;
+  wall?: LengthEntry;
+}
+/**
+ * A port of a unit. One port of another size than the line takes an adapter; several are joined into the line.
+ */
+export interface UnitPortInput {
+  id?: TextEntry;
+  tube?: LengthEntry;
+}
+/**
+ * A note.
+ */
+export interface NoteInput {
+  at?: MomentEntry;
+  id?: TextEntry;
+  stage?: StageEntry;
+  text?: TextEntry;
+}
+/**
+ * Why a rule was broken, said by somebody.
+ */
+export interface OverrideInput {
+  at?: MomentEntry;
+  by?: TextEntry;
+  id?: TextEntry;
+  reason?: TextEntry;
+  rule?: OrderRuleEntry;
+}
+/**
+ * A thing of the bring list that is in the van.
+ */
+export interface PackedInput {
+  id?: TextEntry;
+  packed?: YesOrNoEntry;
+}
+/**
+ * A photo.
+ */
+export interface PhotoInput {
+  at?: MomentEntry;
+  caption?: TextEntry;
+  id?: TextEntry;
+  stage?: StageEntry;
+}
+/**
+ * What the equipment's plate and instructions say.
+ */
+export interface PlateInput {
+  arrives?: ArrivalEntry;
+  designPressure?: GaugePressureEntry;
+  equipment?: TextEntry;
+  longestLength?: LengthEntry;
+  longestLift?: LengthEntry;
+  lowestRating?: GaugePressureEntry;
+  plateAdder?: MassPerLengthEntry;
+  plateCharge?: MassEntry;
+  plateReduction?: MassPerLengthEntry;
+  plateTestPressure?: GaugePressureEntry;
+  prechargedLength?: LengthEntry;
+  refrigerant?: RefrigerantEntry;
+}
+/**
+ * The pressure test.
+ */
+export interface PressureTestInput {
+  /**
+   * The readings.
+   *
+   * @maxItems 20000
+   */
+  readings?: GaugeReadingInput[];
+  test?: StandingTestInput;
+}
+/**
+ * A reading of the pressure gauge.
+ */
+export interface GaugeReadingInput {
+  ambientTemperature?: TemperatureEntry;
+  at?: MomentEntry;
+  barometer?: AbsolutePressureEntry;
+  gaugePressure?: GaugePressureEntry;
+  holdBegins?: YesOrNoEntry;
+  id?: TextEntry;
+  temperature?: TemperatureEntry;
+}
+/**
+ * What [`standing_test`] asks for. Nothing is required: what is entered is answered.
+ */
+export interface StandingTestInput {
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  cylinderPressure?: GaugePressureEntry;
+  cylinderVolume?: VolumeEntry;
+  designPressure?: GaugePressureEntry;
+  gaugeResolution?: PressureDifferenceEntry;
+  gaugeUncertainty?: PressureDifferenceEntry;
+  leakToSee?: PressureRateEntry;
+  lowestRating?: GaugePressureEntry;
+  plateTestPressure?: GaugePressureEntry;
+  /**
+   * Readings of the hold, in order of time, the first one after filling.
+   *
+   * @maxItems 20000
+   */
+  readings?: HoldReadingInput[];
+  refrigerant?: RefrigerantEntry;
+  testRule?: PressureTestRuleEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+  volume?: VolumeEntry;
+}
+/**
+ * One reading of a pressure hold.
+ */
+export interface HoldReadingInput {
+  ambientTemperature?: TemperatureEntry;
+  barometer?: AbsolutePressureEntry;
+  gaugePressure?: GaugePressureEntry;
+  temperature?: TemperatureEntry;
+  time?: TimeEntry;
+}
+/**
+ * Release and charge.
+ */
+export interface ReleaseInput {
+  ambientTemperature?: TemperatureEntry;
+  charge?: ChargeInput;
+  gasValveOpened?: MomentEntry;
+  gaugePressure?: GaugePressureEntry;
+  liquidValveOpened?: MomentEntry;
+}
+/**
+ * A room that the circuit could leak into.
+ */
+export interface JobRoomInput {
+  area?: AreaEntry;
+  height?: LengthEntry;
+  id?: TextEntry;
+  mounting?: MountingEntry;
+  name?: TextEntry;
+  releaseHeight?: LengthEntry;
+}
+/**
+ * The check of the running unit.
+ */
+export interface RunCheckInput {
+  at?: MomentEntry;
+  readings?: RunningInput;
+}
+/**
+ * What [`running`] asks for: as much as was measured; each part of the answer needs its own few fields.
+ */
+export interface RunningInput {
+  airflow?: VolumeFlowEntry;
+  airflowChecked?: YesOrNoEntry;
+  airflowUncertainty?: RatioEntry;
+  altitude?: AltitudeEntry;
+  barometer?: AbsolutePressureEntry;
+  condensingDifferenceBand?: TemperatureDifferenceBandEntry;
+  dischargeGaugePressure?: GaugePressureEntry;
+  evaporatingDifferenceBand?: TemperatureDifferenceBandEntry;
+  humidityUncertainty?: RatioEntry;
+  liquidGaugePressure?: GaugePressureEntry;
+  liquidGaugeUncertainty?: PressureDifferenceEntry;
+  liquidLineTemperature?: TemperatureEntry;
+  meteringDevice?: MeteringDeviceEntry;
+  mode?: RunningModeEntry;
+  outdoorDryBulb?: TemperatureEntry;
+  plateCapacity?: PowerEntry;
+  plateSubcooling?: TemperatureDifferenceBandEntry;
+  plateSuperheat?: TemperatureDifferenceBandEntry;
+  refrigerant?: RefrigerantEntry;
+  returnDryBulb?: TemperatureEntry;
+  returnRelativeHumidity?: RatioEntry;
+  returnWetBulb?: TemperatureEntry;
+  runningTime?: TimeEntry;
+  suctionGaugePressure?: GaugePressureEntry;
+  suctionGaugeUncertainty?: PressureDifferenceEntry;
+  suctionLineTemperature?: TemperatureEntry;
+  supplyDryBulb?: TemperatureEntry;
+  supplyRelativeHumidity?: RatioEntry;
+  supplyWetBulb?: TemperatureEntry;
+  targetSplit?: TemperatureDifferenceBandEntry;
+  thermometerUncertainty?: TemperatureDifferenceEntry;
+}
+/**
+ * A name under the record.
+ */
+export interface SignOffInput {
+  at?: MomentEntry;
+  id?: TextEntry;
+  name?: TextEntry;
+  role?: TextEntry;
+}
+/**
  * What [`line_set`](super::line_set) finds.
  */
 export interface LineSetAnswer {
@@ -2129,16 +3805,6 @@ export interface SourcedTemperatureDifference {
   source: SourceId;
 }
 /**
- * A verdict on a figure.
- */
-export interface Judgement6 {
-  figure: TemperatureDifference;
-  limit: TemperatureDifference;
-  margin: TemperatureDifference;
-  uncertainty: TemperatureDifference;
-  verdict: Verdict;
-}
-/**
  * A state of superheated vapour.
  */
 export interface Vapour {
@@ -2202,13 +3868,6 @@ export interface OilReturn {
   leastMassFlow: MassFlow;
   leastVelocity: Velocity;
   oilDensity: SourcedDensity;
-}
-/**
- * A figure and where it comes from.
- */
-export interface SourcedDensity {
-  figure: Density;
-  source: SourceId;
 }
 /**
  * How the lines stand to the plate's limits: below the limit is in band. Each is absent unless both the
@@ -2294,16 +3953,6 @@ export interface Rating {
   ratedPressure: GaugePressure;
   tableTemperature: Temperature;
   temperature: Temperature;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement {
-  figure: GaugePressure;
-  limit: GaugePressure;
-  margin: PressureDifference;
-  uncertainty: PressureDifference;
-  verdict: Verdict;
 }
 /**
  * What [`line_set`](super::line_set) asks for. At least one of `cooling` and `heating` is required.
@@ -2725,125 +4374,6 @@ export interface EvacuatedTubeInput {
   tubeSeries?: TubeSeriesEntry;
 }
 /**
- * What [`room_limit`] finds.
- */
-export interface RoomLimitAnswer {
-  /**
-   * Caps by the class; absent where a concentration governs.
-   */
-  caps?: ChargeCaps | null;
-  /**
-   * How the charge stands to that; no more is in band.
-   */
-  charge?: Judgement7 | null;
-  /**
-   * How the charge stands to the caps.
-   */
-  chargeStanding?: ChargeStanding | null;
-  /**
-   * Concentration limit taken; absent if neither the table nor the input has one and the rule needs none.
-   */
-  concentrationLimit?: SourcedDensity | null;
-  /**
-   * Place in `rooms`, counted from 0, of the one that allows least.
-   */
-  governingRoom?: number | null;
-  /**
-   * What that room allows.
-   */
-  largestCharge?: Mass | null;
-  /**
-   * Lower flammability limit taken; absent if it does not burn.
-   */
-  lowerFlammabilityLimit?: SourcedDensity | null;
-  /**
-   * What must be known beside the figures.
-   */
-  notices: RoomNotice[];
-  /**
-   * The rooms in the order in which they were entered.
-   */
-  rooms: RoomAllowance[];
-  rule: RoomRule;
-  safetyClass: SourcedSafetyClass;
-  /**
-   * Smallest room for the charge at each usual mounting; empty where the charge needs no room or may be in none.
-   */
-  smallestRooms: SmallestRoom[];
-  /**
-   * Smallest volume of a room for the charge, where a concentration governs.
-   */
-  smallestVolume?: Volume | null;
-  /**
-   * The edition it is taken from.
-   */
-  sources: SourceId[];
-  /**
-   * The working, that of the room that allows least.
-   */
-  working: Step[];
-}
-/**
- * Charges at which the rule for a flammable refrigerant changes, the factor of its class included.
- */
-export interface ChargeCaps {
-  cap: Mass;
-  noRoomLimit: Mass;
-  withMeasures: Mass;
-}
-/**
- * What a room allows.
- */
-export interface RoomAllowance {
-  area: Area;
-  /**
-   * How the charge stands to what the room allows; no more is in band.
-   */
-  charge?: Judgement7 | null;
-  /**
-   * Concentration limit times volume; absent without a height or a limit. It governs only where `governor` says so.
-   */
-  concentrationCharge?: Mass | null;
-  /**
-   * Charge by the formula for flammable refrigerants, before the caps; absent where a concentration governs.
-   */
-  formulaCharge?: Mass | null;
-  governor: Governor;
-  largestCharge: Mass;
-  /**
-   * What it is called.
-   */
-  name?: string | null;
-  /**
-   * From the floor to where refrigerant would come out.
-   */
-  releaseHeight?: Length | null;
-  /**
-   * Smallest floor area for the charge, at this height of release or this height of room; absent where the charge needs no room
-   * or may be in none.
-   */
-  smallestArea?: Area | null;
-  /**
-   * Volume, if its height was entered.
-   */
-  volume?: Volume | null;
-}
-/**
- * A figure and where it comes from.
- */
-export interface SourcedSafetyClass {
-  figure: SafetyClass;
-  source: SourceId;
-}
-/**
- * Smallest room at a mounting.
- */
-export interface SmallestRoom {
-  area: Area;
-  mounting: Mounting;
-  releaseHeight: Length;
-}
-/**
  * What [`room_limit`] asks for.
  */
 export interface RoomLimitInput {
@@ -2870,247 +4400,6 @@ export interface OccupiedRoomInput {
   mounting?: MountingEntry;
   name?: TextEntry;
   releaseHeight?: LengthEntry;
-}
-/**
- * What [`running`] finds. What was not measured is absent, or says why it is open.
- */
-export interface RunningAnswer {
-  accuracy: Accuracy;
-  /**
-   * Airflow against the least at which a charge can be judged, 300 cfm for a ton of the plate's capacity; cooling only.
-   */
-  airflow?: Judgement9 | null;
-  ambient: Ambient;
-  /**
-   * What the indoor coil does to the air.
-   */
-  capacity?: Capacity | null;
-  /**
-   * What can hurt where these readings are taken.
-   */
-  cautions: RunningCaution[];
-  /**
-   * Discharge pressure, or else liquid pressure, over suction pressure, both absolute.
-   */
-  compressionRatio?: Ratio | null;
-  /**
-   * Liquid side: pressure and condensing temperature (bubble).
-   */
-  condensing?: SideAnswer | null;
-  condensingDifference: Check;
-  /**
-   * Suction side: pressure and evaporating temperature (dew).
-   */
-  evaporating?: SideAnswer | null;
-  evaporatingDifference: Check;
-  /**
-   * Fields that would complete what was begun.
-   */
-  missing: Field[];
-  mode: RunningMode;
-  /**
-   * What else has to be known.
-   */
-  notices: RunningNotice[];
-  /**
-   * What the deviations usually mean; absent where that cannot be said.
-   */
-  pattern?: Pattern | null;
-  subcooling: Check;
-  superheat: Check;
-  temperatureSplit: Check;
-  /**
-   * Out of band if anything judged is; in band if superheat is, subcooling is (needless with a fixed orifice), and nothing else judged is not; absent if nothing was judged.
-   */
-  verdict?: Verdict | null;
-  /**
-   * The working.
-   */
-  working: Step[];
-}
-/**
- * How far each instrument may be off: what was entered, or else what is taken.
- */
-export interface Accuracy {
-  airflow: Ratio;
-  liquidGauge: PressureDifference;
-  relativeHumidity: Ratio;
-  suctionGauge: PressureDifference;
-  thermometer: TemperatureDifference;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement9 {
-  figure: VolumeFlow;
-  limit: VolumeFlow;
-  margin: VolumeFlow;
-  uncertainty: VolumeFlow;
-  verdict: Verdict;
-}
-/**
- * What the indoor coil takes out of the air in cooling, or gives to it in heating.
- */
-export interface Capacity {
-  dryAirFlow: MassFlow;
-  /**
-   * Heat that changes its moisture; absent in heating and where a humidity is missing.
-   */
-  latent?: UncertainPower | null;
-  /**
-   * Total over the plate's capacity. The plate's holds at the conditions of its rating, not at these.
-   */
-  ofPlate?: UncertainRatio | null;
-  sensible: UncertainPower;
-  /**
-   * Sensible over total heat in cooling; absent where the total may be nothing.
-   */
-  sensibleHeatRatio?: Ratio | null;
-  /**
-   * Whether a humidity was missing and the air was taken as dry for the sensible heat, which changes it by less than 1 %.
-   */
-  takenAsDry: boolean;
-  /**
-   * Both together; in heating the sensible heat.
-   */
-  total?: UncertainPower | null;
-}
-/**
- * A figure and how far it may be off.
- */
-export interface UncertainPower {
-  figure: Power;
-  uncertainty: Power;
-}
-/**
- * A figure and how far it may be off.
- */
-export interface UncertainRatio {
-  figure: Ratio;
-  uncertainty: Ratio;
-}
-/**
- * Pressure of one side and where the refrigerant boils or condenses there.
- */
-export interface SideAnswer {
-  pressure: AbsolutePressure;
-  temperature: Temperature;
-  uncertainty: TemperatureDifference;
-}
-/**
- * A figure that was found, what it should be, and the verdict.
- */
-export interface Check {
-  /**
-   * Where it surely stands; absent if that cannot be told.
-   */
-  deviation?: Deviation | null;
-  /**
-   * The figure, absent if a reading is missing.
-   */
-  figure?: TemperatureDifference | null;
-  /**
-   * How it stands to that; its uncertainty includes that of the target.
-   */
-  judgement?: Judgement6 | null;
-  /**
-   * What most of that comes from: a finer one of these would decide what cannot be told.
-   */
-  largestError?: ErrorSource | null;
-  /**
-   * Why there is no verdict.
-   */
-  open?: WhyOpen | null;
-  /**
-   * What it should be.
-   */
-  target?: Target | null;
-  /**
-   * How far it may be off, by instruments and refrigerant data.
-   */
-  uncertainty?: TemperatureDifference | null;
-}
-/**
- * What a figure should be.
- */
-export interface Target {
-  band: Band5;
-  basis: TargetBasis;
-  source: SourceId;
-  uncertainty: TemperatureDifference;
-}
-/**
- * Two limits, both inside the band; the lower one is never above the upper one.
- */
-export interface Band5 {
-  high: TemperatureDifference;
-  low: TemperatureDifference;
-}
-/**
- * What the sure deviations usually mean.
- */
-export interface Pattern {
-  airflow: IndoorAirflow;
-  /**
-   * Causes, the best fit first; none if nothing is surely out of band or nothing fits.
-   */
-  causes: RankedCause[];
-  /**
-   * How many figures, a measured airflow included, are out of band by more than they may be off.
-   */
-  deviations: number;
-  source: SourceId;
-  /**
-   * Figures not known yet that would tell the best fits apart.
-   */
-  wouldDecide: RunningFigure[];
-}
-/**
- * A cause and how well it fits.
- */
-export interface RankedCause {
-  cause: UsualCause;
-  /**
-   * How many of the sure deviations it explains.
-   */
-  explains: number;
-  nextCheck: NextCheck;
-}
-/**
- * What [`running`] asks for: as much as was measured; each part of the answer needs its own few fields.
- */
-export interface RunningInput {
-  airflow?: VolumeFlowEntry;
-  airflowChecked?: YesOrNoEntry;
-  airflowUncertainty?: RatioEntry;
-  altitude?: AltitudeEntry;
-  barometer?: AbsolutePressureEntry;
-  condensingDifferenceBand?: TemperatureDifferenceBandEntry;
-  dischargeGaugePressure?: GaugePressureEntry;
-  evaporatingDifferenceBand?: TemperatureDifferenceBandEntry;
-  humidityUncertainty?: RatioEntry;
-  liquidGaugePressure?: GaugePressureEntry;
-  liquidGaugeUncertainty?: PressureDifferenceEntry;
-  liquidLineTemperature?: TemperatureEntry;
-  meteringDevice?: MeteringDeviceEntry;
-  mode?: RunningModeEntry;
-  outdoorDryBulb?: TemperatureEntry;
-  plateCapacity?: PowerEntry;
-  plateSubcooling?: TemperatureDifferenceBandEntry;
-  plateSuperheat?: TemperatureDifferenceBandEntry;
-  refrigerant?: RefrigerantEntry;
-  returnDryBulb?: TemperatureEntry;
-  returnRelativeHumidity?: RatioEntry;
-  returnWetBulb?: TemperatureEntry;
-  runningTime?: TimeEntry;
-  suctionGaugePressure?: GaugePressureEntry;
-  suctionGaugeUncertainty?: PressureDifferenceEntry;
-  suctionLineTemperature?: TemperatureEntry;
-  supplyDryBulb?: TemperatureEntry;
-  supplyRelativeHumidity?: RatioEntry;
-  supplyWetBulb?: TemperatureEntry;
-  targetSplit?: TemperatureDifferenceBandEntry;
-  thermometerUncertainty?: TemperatureDifferenceEntry;
 }
 /**
  * What [`saturation`] finds.
@@ -3259,207 +4548,10 @@ export interface SaturationInput {
   temperature?: TemperatureEntry;
 }
 /**
- * What [`standing_test`] finds.
- */
-export interface StandingTestAnswer {
-  ambient: Ambient;
-  /**
-   * How to carry out the test, if a rule, a design pressure or the plate's test pressure was entered.
-   */
-  guidance?: PressureTestGuidance | null;
-  /**
-   * What the readings come to, once two that count are there.
-   */
-  hold?: HoldFigures | null;
-  /**
-   * How long a hold of two readings with these instruments must last to show the leak to see, once
-   * there is a reading.
-   */
-  holdOfTwoReadings?: Time | null;
-  /**
-   * Instruments as entered or assumed, once a pressure is known.
-   */
-  instruments?: Instruments | null;
-  /**
-   * Readings that do not count towards the loss, and why.
-   */
-  leftOut: LeftOut[];
-  /**
-   * Nitrogen for the test pressure; needs `volume` and guidance.
-   */
-  nitrogen?: NitrogenNeed | null;
-  /**
-   * Readings for a plot, more than 48 gathered over slices of time.
-   */
-  points: HoldPoint[];
-  reason: HoldReason;
-  verdict: HoldVerdict;
-  /**
-   * What must not be missed besides.
-   */
-  warnings: HoldWarning[];
-  /**
-   * The working.
-   */
-  working: Step[];
-}
-/**
- * How to carry out the test.
- */
-export interface PressureTestGuidance {
-  hold: Time;
-  rating: RatingCheck;
-  /**
-   * Rating of the lowest-rated part less the pressure that the rule wants; negative if the rule wants too much.
-   */
-  ratingMargin?: PressureDifference | null;
-  rule: PressureTestRule;
-  source: SourceId;
-  /**
-   * The stages, in order, the last one at the test pressure.
-   */
-  stages: PressureStage[];
-  stepsSource: SourceId;
-  testPressure: GaugePressure;
-  wantedTestPressure: GaugePressure;
-}
-/**
- * A stage on the way to the test pressure.
- */
-export interface PressureStage {
-  action: StageAction;
-  gaugePressure: GaugePressure;
-}
-/**
- * What the readings that count come to.
- */
-export interface HoldFigures {
-  difference: PressureDifference;
-  differenceUncertainty: PressureDifference;
-  duration: Time;
-  expectedGaugePressure: GaugePressure;
-  /**
-   * Place in `readings` of the first reading that counts, from 0.
-   */
-  firstPlace: number;
-  holdToSee: Time;
-  /**
-   * Place of the last one.
-   */
-  lastPlace: number;
-  /**
-   * The measured loss as a leak; needs `volume`.
-   */
-  leak?: LeakSize | null;
-  leakToSee: PressureRate;
-  leastDetectable: PressureRate;
-  /**
-   * The least loss that such a hold shows, as a leak.
-   */
-  leastDetectableLeak?: LeakSize | null;
-  longer: Time;
-  measuredGaugePressure: GaugePressure;
-  pressureLossRate: PressureRate;
-  pressureLossRateUncertainty: PressureRate;
-  upperLimit: PressureRate;
-  /**
-   * The upper limit as a leak.
-   */
-  upperLimitLeak?: LeakSize | null;
-}
-/**
- * A leak as gas and as refrigerant.
- */
-export interface LeakSize {
-  nitrogen: LeakRate;
-  /**
-   * Refrigerant that the same leak would lose at its dew pressure at 25 °C, if it is laminar flow
-   * through a fine channel; needs `refrigerant`.
-   */
-  refrigerant?: YearlyLoss | null;
-}
-/**
- * How far gauge and thermometer may be off, as entered or as assumed.
- */
-export interface Instruments {
-  gaugeResolution: PressureDifference;
-  gaugeUncertainty: PressureDifference;
-  thermometerUncertainty: TemperatureDifference;
-}
-/**
- * A reading that is left out.
- */
-export interface LeftOut {
-  /**
-   * Its place in `readings`, counted from 0 as in the field of a problem.
-   */
-  place: number;
-  reason: LeftOutReason;
-}
-/**
- * Nitrogen that a test takes.
- */
-export interface NitrogenNeed {
-  assumedTemperature: Temperature;
-  /**
-   * The cylinder's pressure afterwards, against the test pressure, below which it cannot fill.
-   */
-  cylinder?: Judgement | null;
-  freeGas: Volume;
-  mass: Mass;
-}
-/**
- * A point of the plot: a reading, or the mean of many.
- */
-export interface HoldPoint {
-  expectedGaugePressure: GaugePressure;
-  gaugePressure: GaugePressure;
-  /**
-   * Why it is left out, if it is.
-   */
-  leftOut?: LeftOutReason | null;
-  time: Time;
-  uncertainty: PressureDifference;
-}
-/**
- * What [`standing_test`] asks for. Nothing is required: what is entered is answered.
- */
-export interface StandingTestInput {
-  altitude?: AltitudeEntry;
-  barometer?: AbsolutePressureEntry;
-  cylinderPressure?: GaugePressureEntry;
-  cylinderVolume?: VolumeEntry;
-  designPressure?: GaugePressureEntry;
-  gaugeResolution?: PressureDifferenceEntry;
-  gaugeUncertainty?: PressureDifferenceEntry;
-  leakToSee?: PressureRateEntry;
-  lowestRating?: GaugePressureEntry;
-  plateTestPressure?: GaugePressureEntry;
-  /**
-   * Readings of the hold, in order of time, the first one after filling.
-   *
-   * @maxItems 20000
-   */
-  readings?: HoldReadingInput[];
-  refrigerant?: RefrigerantEntry;
-  testRule?: PressureTestRuleEntry;
-  thermometerUncertainty?: TemperatureDifferenceEntry;
-  volume?: VolumeEntry;
-}
-/**
- * One reading of a pressure hold.
- */
-export interface HoldReadingInput {
-  ambientTemperature?: TemperatureEntry;
-  barometer?: AbsolutePressureEntry;
-  gaugePressure?: GaugePressureEntry;
-  temperature?: TemperatureEntry;
-  time?: TimeEntry;
-}
-/**
  * What [`torque`] finds.
  */
 export interface TorqueAnswer {
+  accuracy: Ratio;
   aim: Torque;
   assumes: TorqueAssumption;
   band: Band3;
@@ -3484,13 +4576,6 @@ export interface TorqueAnswer {
    * Whether the wrench suits.
    */
   wrench?: WrenchFit | null;
-}
-/**
- * Two limits, both inside the band; the lower one is never above the upper one.
- */
-export interface Band3 {
-  high: Torque;
-  low: Torque;
 }
 /**
  * A family's band.
@@ -3520,16 +4605,6 @@ export interface WrenchFit {
   hitsBand?: Judgement3 | null;
   onScale: Judgement3;
   trusted: Band3;
-  verdict: Verdict;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement3 {
-  figure: Torque;
-  limit: Torque;
-  margin: Torque;
-  uncertainty: Torque;
   verdict: Verdict;
 }
 /**
@@ -3591,224 +4666,6 @@ export interface TubeInput {
   temperature?: TemperatureEntry;
   tube?: LengthEntry;
   wall?: LengthEntry;
-}
-/**
- * What [`vacuum_hold`](super::vacuum_hold) finds. Uncertainties are two standard uncertainties.
- */
-export interface VacuumHoldAnswer {
-  /**
-   * Whether it was assumed.
-   */
-  ambientAssumed: boolean;
-  ambientTemperature: Temperature;
-  /**
-   * The same for a plot.
-   */
-  curve: ExpectedReading[];
-  dryPressure: AbsolutePressure;
-  /**
-   * What the gauge will show 10, 30 and 60 minutes after the first reading, whatever the cause; none where no law is known to hold.
-   */
-  expected: ExpectedReading[];
-  /**
-   * The three laws, each fitted by least squares; without those that only negative pressures would fit, none from fewer than four readings.
-   */
-  fits: Fit[];
-  /**
-   * Scatter of the readings, one standard deviation, as a part of their level.
-   */
-  gaugeNoise?: Ratio | null;
-  gaugeResolution: PressureDifference;
-  held: Time;
-  /**
-   * How much longer to hold before the cause can be told; absent if it is told, or if time will not tell.
-   */
-  holdLonger?: Time | null;
-  latest: Level;
-  /**
-   * The even rise, if it is a leak or as likely as not.
-   */
-  leak?: LeakFound | null;
-  leakAllowed: Ratio;
-  /**
-   * Probability of each cause; absent where no law is known to hold.
-   */
-  likelihoods?: Likelihoods | null;
-  margin: Ratio;
-  needed: Ratio;
-  pass: PassCheck;
-  /**
-   * The plateau that the rise levels off at, if that is as likely as not.
-   */
-  plateau?: Level | null;
-  /**
-   * The readings beside that curve: as read, or means over equal spans of time if there are more than 96; none without `curvePoints`.
-   */
-  plotted: GaugeReading[];
-  probability: Ratio;
-  /**
-   * Why it cannot be told.
-   */
-  reason?: VacuumReason | null;
-  saturationPressure: AbsolutePressure;
-  verdict: VacuumVerdict;
-  /**
-   * The working.
-   */
-  working: Step[];
-}
-/**
- * A reading to expect.
- */
-export interface ExpectedReading {
-  pressure: AbsolutePressure;
-  time: Time;
-  uncertainty: PressureDifference;
-}
-/**
- * A law fitted by least squares to the readings.
- */
-export interface Fit {
-  deviation: Ratio;
-  law: Shape;
-  /**
-   * Pressure that it levels off at; with a leak, that which outgassing adds to the start.
-   */
-  plateau?: AbsolutePressure | null;
-  /**
-   * How far this may be wrong.
-   */
-  plateauUncertainty?: PressureDifference | null;
-  probability: Ratio;
-  /**
-   * Even rise.
-   */
-  rate?: PressureRate | null;
-  /**
-   * How far this may be wrong.
-   */
-  rateUncertainty?: PressureRate | null;
-  start: AbsolutePressure;
-  /**
-   * Time constant of the levelling off.
-   */
-  timeConstant?: Time | null;
-  /**
-   * How far this may be wrong.
-   */
-  timeConstantUncertainty?: Time | null;
-}
-/**
- * A level, and what water it would take to hold it.
- */
-export interface Level {
-  pressure: AbsolutePressure;
-  surface: Surface;
-  uncertainty: PressureDifference;
-  /**
-   * Temperature at which water boils or ice turns to vapour at this pressure; absent under a quarter micron.
-   */
-  waterTemperature?: Temperature | null;
-}
-/**
- * A leak.
- */
-export interface LeakFound {
-  /**
-   * Air that comes in; absent without the volume.
-   */
-  gas?: LeakRate | null;
-  rate: PressureRate;
-  uncertainty: PressureRate;
-}
-/**
- * Probability of each cause, given the readings.
- */
-export interface Likelihoods {
-  dryAndTight: Ratio;
-  leak: Ratio;
-  moisture: Ratio;
-  other: Ratio;
-}
-/**
- * Whether a hold passes by its rule.
- */
-export interface PassCheck {
-  /**
-   * Pressure to expect at the end of the rule's time, while it is still to come and a law is known to hold.
-   */
-  expected?: Judgement10 | null;
-  pressure: Judgement10;
-  remaining: Time;
-  /**
-   * Rise till then against the rule, where it asks for one.
-   */
-  rise?: Judgement11 | null;
-  rule: PassRule;
-  source: SourceId;
-  /**
-   * Pressure at the start against the rule, where it asks for one.
-   */
-  start?: Judgement10 | null;
-  time: Time;
-  verdict: Verdict;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement10 {
-  figure: AbsolutePressure;
-  limit: AbsolutePressure;
-  margin: PressureDifference;
-  uncertainty: PressureDifference;
-  verdict: Verdict;
-}
-/**
- * A verdict on a figure.
- */
-export interface Judgement11 {
-  figure: PressureDifference;
-  limit: PressureDifference;
-  margin: PressureDifference;
-  uncertainty: PressureDifference;
-  verdict: Verdict;
-}
-/**
- * A reading, or the mean of several near each other.
- */
-export interface GaugeReading {
-  pressure: AbsolutePressure;
-  time: Time;
-}
-/**
- * What [`vacuum_hold`] asks for.
- */
-export interface VacuumHoldInput {
-  ambientTemperature?: TemperatureEntry;
-  curvePoints?: CountEntry;
-  curveUntil?: TimeEntry;
-  dryPressure?: AbsolutePressureEntry;
-  gaugeNoise?: RatioEntry;
-  gaugeResolution?: PressureDifferenceEntry;
-  gaugeUncertainty?: PressureDifferenceEntry;
-  passPressure?: AbsolutePressureEntry;
-  passRule?: PassRuleEntry;
-  passTime?: TimeEntry;
-  pumpEndPressure?: AbsolutePressureEntry;
-  /**
-   * Readings of the vacuum gauge after the pump was valved off, in order of time.
-   *
-   * @maxItems 20000
-   */
-  readings?: VacuumReadingInput[];
-  volume?: VolumeEntry;
-}
-/**
- * One reading.
- */
-export interface VacuumReadingInput {
-  pressure?: AbsolutePressureEntry;
-  time?: TimeEntry;
 }
 /**
  * What [`vapour`] finds.
