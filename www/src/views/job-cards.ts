@@ -9,3 +9,4 @@ export { PumpDown } from "./pump-down";
 export { Charge } from "./charge";
 export { RoomLimit } from "./room-limit";
 export { Running } from "./running";
+export { StandingTest } from "./standing-test";
