@@ -10,11 +10,11 @@ import { Cautions } from "../parts/cautions";
 import { Disclosure } from "../parts/disclosure";
 import { EntryRows } from "../parts/entry-rows";
 import { figureText, limitText } from "../parts/figures";
+import { sentRows } from "../parts/row-list";
 import { Working } from "../parts/working";
 import { applyStyle } from "../style";
 import style from "../styles/standing-test.css";
-import { timeText } from "./pump-down/fields";
-import { airField, ask, gaugeUnit, instrumentFields, isWrong, lossFields, nitrogenFields, readings, ruleFields, workingUnits } from "./standing-test/ask";
+import { airField, ask, gaugeUnit, holdText, instrumentFields, isWrong, lossFields, nitrogenFields, readings, ruleFields, workingUnits } from "./standing-test/ask";
 import { GuidancePanel } from "./standing-test/guidance-panel";
 import { HoldCourse } from "./standing-test/hold-course";
 import { HoldFinding } from "./standing-test/hold-finding";
@@ -68,7 +68,7 @@ export function StandingTest(): JSX.Element {
   return (
     <Card name="standing-test" example={example} fromKit={["refrigerant", "altitude"]}>
       <HoldFinding asked={asked} />
-      <Disclosure name="prepare" summary={<h2><span>{prepareText(before)}</span></h2>} mustShow={after === undefined || isWrong(preparing, problems)}>
+      <Disclosure name="prepare" summary={<h2><span>{prepareText(before)}</span></h2>} mustShow={sentRows(readings()).length === 0 || isWrong(preparing, problems)}>
         <CardFields fields={ruleFields()} problems={problems} />
         <CardFields fields={nitrogenFields} problems={problems} />
         {before && <GuidancePanel answer={before} />}
@@ -98,7 +98,7 @@ export function StandingTest(): JSX.Element {
 function prepareText(answer: StandingTestAnswer | undefined): string {
   const guidance = answer?.guidance;
   if (!guidance) return message("standing-test-prepare");
-  return message("standing-test-prepared", { pressure: limitText("gauge-pressure", guidance.testPressure, "most"), hold: timeText(guidance.hold) });
+  return message("standing-test-prepared", { pressure: limitText("gauge-pressure", guidance.testPressure, "most"), hold: holdText(guidance.hold) });
 }
 
 /** What the verdict goes by, entered or usual. */

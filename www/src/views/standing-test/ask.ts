@@ -6,9 +6,11 @@ import { airInput, barometerUnit } from "../../parts/air-fields";
 import { answerOf, problemsOf } from "../../parts/card";
 import { inputOf, type AnyField, type CardField } from "../../parts/card-fields";
 import { textOf } from "../../parts/fields";
+import { limitText } from "../../parts/figures";
 import { lastRow, rowsOf, type Column, type RowList } from "../../parts/row-list";
 import { settings } from "../../settings";
 import { unitOf } from "../../unit-choice";
+import { timeUnit } from "../pump-down/fields";
 
 type Fields = readonly CardField<"standing-test">[];
 
@@ -24,6 +26,11 @@ export function rateUnit(): string {
 const lowestRating: Fields = [{ name: "lowestRating", quantity: "gauge-pressure" }];
 const volume: Fields = [{ name: "volume", quantity: "volume", label: "standing-test-volume" }];
 const leakToSee: Fields = [{ name: "leakToSee", quantity: "pressure-rate", unit: rateUnit, words: true }];
+
+/** A time that must have passed is never rounded down. */
+export function holdText(time: number): string {
+  return limitText("time", time, "least", timeUnit(time));
+}
 
 /** The plate outranks every rule, and is shown as chosen as soon as its pressure stands there. */
 export function ruleFields(): Fields {

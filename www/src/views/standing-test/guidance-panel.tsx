@@ -1,15 +1,14 @@
 // Before the test: the pressure, whose rule it comes from, the stages on the way, and the nitrogen for it.
 
 import type { JSX } from "preact";
-import type { NitrogenNeed, PressureTestGuidance, RatingCheck, StandingTestAnswer } from "../../core";
+import type { NitrogenNeed, PressureStage, PressureTestGuidance, RatingCheck, StandingTestAnswer } from "../../core";
 import { message } from "../../locale";
 import { figureText, limitText } from "../../parts/figures";
 import { Row, Rows } from "../../parts/rows";
 import { SourceList } from "../../parts/sources";
 import { VerdictLine, type MarkState } from "../../parts/verdict-line";
 import { settings } from "../../settings";
-import { timeText } from "../pump-down/fields";
-import { gaugeUnit } from "./ask";
+import { gaugeUnit, holdText } from "./ask";
 
 const states: Readonly<Record<RatingCheck, MarkState>> = { "within-rating": "in-band", "above-rating": "out-of-band", "rating-open": "open" };
 
@@ -24,8 +23,8 @@ export function GuidancePanel({ answer: { guidance, nitrogen } }: { readonly ans
       <h3>{message("standing-test-stages")}</h3>
       <Stages guidance={guidance} />
       <Rows>
-        <Row mark="hold" name={message("standing-test-hold")} figure={timeText(hold)} />
-        <Row mark="rule" name={message("field-testRule")} figure={message(`choice-${rule}`)} />
+        <Row name={message("standing-test-hold")} figure={holdText(hold)} />
+        <Row name={message("field-testRule")} figure={message(`choice-${rule}`)} />
         {nitrogen && <NitrogenRows need={nitrogen} />}
       </Rows>
       {nitrogen?.cylinder && <CylinderVerdict cylinder={nitrogen.cylinder} />}
@@ -37,28 +36,45 @@ export function GuidancePanel({ answer: { guidance, nitrogen } }: { readonly ans
 
 function ratingText({ wantedTestPressure }: PressureTestGuidance, margin: number): string {
   return message(margin < 0 ? "standing-test-rating-below" : "standing-test-rating-above", {
-    margin: difference(Math.abs(margin)),
-    pressure: figureText("gauge-pressure", wantedTestPressure, "table"),
+    margin: figureText("pressure-difference", Math.abs(margin), "table", gaugeUnit()),
+    pressure: figureText("gauge-pressure", wantedTestPressure),
   });
 }
 
+/** Stages next to each other at which the same is done are one line. A stage is never rounded up. */
 function Stages({ guidance: { stages } }: { readonly guidance: PressureTestGuidance }): JSX.Element {
   return (
     <ol class="stages">
-      {stages.map(({ gaugePressure, action }) => (
-        <li key={gaugePressure} data-stage={action}>
-          <b>{limitText("gauge-pressure", gaugePressure, "most")}</b> <span>{message(`choice-${action}`)}</span>
+      {sameAction(stages).map((same) => (
+        <li key={same[0]?.gaugePressure}>
+          <b>
+            {same.map(({ gaugePressure, action }) => (
+              <span key={gaugePressure} data-stage={action}>
+                {limitText("gauge-pressure", gaugePressure, "most")}
+              </span>
+            ))}
+          </b>
+          <span>
+            {same.length > 1 && `${message("standing-test-at-each")} `}
+            {message(`choice-${same[0]?.action}`)}
+          </span>
         </li>
       ))}
     </ol>
   );
 }
 
+function sameAction(stages: readonly PressureStage[]): readonly (readonly PressureStage[])[] {
+  return stages.reduce<readonly (readonly PressureStage[])[]>((runs, stage) => {
+    const run = runs[runs.length - 1];
+    return run?.[0]?.action === stage.action ? [...runs.slice(0, -1), [...run, stage]] : [...runs, [stage]];
+  }, []);
+}
+
 function NitrogenRows({ need: { mass, freeGas, assumedTemperature } }: { readonly need: NitrogenNeed }): JSX.Element {
   const [massUnit, gasUnit] = settings().system === "metric" ? ["g", "L"] : ["oz", "ft³"];
   return (
     <Row
-      mark="nitrogen"
       name={message("standing-test-nitrogen")}
       figure={figureText("mass", mass, "table", massUnit)}
       beneath={message("standing-test-free-gas", {
@@ -84,8 +100,4 @@ function CylinderVerdict({ cylinder }: { readonly cylinder: NonNullable<Nitrogen
       </VerdictLine>
     </div>
   );
-}
-
-function difference(si: number): string {
-  return figureText("pressure-difference", si, "table", gaugeUnit());
 }

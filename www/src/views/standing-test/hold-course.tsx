@@ -12,7 +12,8 @@ import { gaugeUnit, readings } from "./ask";
 export function HoldCourse({ answer }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
   const { points, leftOut } = answer;
   const [first, last] = [points[0], points[points.length - 1]];
-  if (first === undefined || last === undefined) return null;
+  // One reading has no course.
+  if (first === undefined || last === undefined || first === last) return null;
   return (
     <section>
       <h2>{message("standing-test-course")}</h2>

@@ -4,11 +4,10 @@
 import type { JSX } from "preact";
 import type { HoldFigures, HoldVerdict, StandingTestAnswer } from "../../core";
 import { message } from "../../locale";
-import { figureText, limitText } from "../../parts/figures";
+import { figureText } from "../../parts/figures";
 import { Finding, type FoundFigure, type FoundVerdict } from "../../parts/finding";
 import type { MarkState } from "../../parts/verdict-line";
-import { timeText, timeUnit } from "../pump-down/fields";
-import { gaugeUnit, rateUnit, shownAt, type Asked } from "./ask";
+import { gaugeUnit, holdText, rateUnit, shownAt, type Asked } from "./ask";
 
 const states: Readonly<Record<HoldVerdict, MarkState>> = {
   tight: "in-band",
@@ -77,10 +76,10 @@ function reasonOf({ reason }: StandingTestAnswer): string {
   return message(reason === "too-few-readings" ? "standing-test-too-few-readings" : `choice-${reason}`);
 }
 
-/** Loss, margin and uncertainty in a sentence, and how much longer to hold. */
+/** Loss, margin and uncertainty in a sentence, and what to do next. */
 function Standing({ answer: { hold, holdOfTwoReadings, verdict } }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
   if (!hold) {
-    return holdOfTwoReadings == null ? null : <p data-wait>{message("standing-test-two-readings", { time: atLeast(holdOfTwoReadings) })}</p>;
+    return holdOfTwoReadings == null ? null : <p data-wait>{message("standing-test-two-readings", { time: holdText(holdOfTwoReadings) })}</p>;
   }
   const rate = (si: number): string => figureText("pressure-rate", si, "table", rateUnit());
   return (
@@ -93,16 +92,12 @@ function Standing({ answer: { hold, holdOfTwoReadings, verdict } }: { readonly a
           margin: rate(Math.abs(hold.margin)),
         })}
       </p>
+      {verdict === "losing-gas" && <p data-next>{message("standing-test-find-leak")}</p>}
       {verdict === "cannot-tell" && hold.longer > 0 && (
         <p data-wait>
-          {message("standing-test-wait", { longer: atLeast(hold.longer), whole: timeText(hold.holdToSee) })}
+          {message("standing-test-wait", { longer: holdText(hold.longer), whole: holdText(hold.holdToSee) })}
         </p>
       )}
     </>
   );
-}
-
-/** A time that must have passed is never rounded down. */
-export function atLeast(time: number): string {
-  return limitText("time", time, "least", timeUnit(time));
 }

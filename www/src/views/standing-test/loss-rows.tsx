@@ -8,10 +8,9 @@ import { textOf } from "../../parts/fields";
 import { figureText } from "../../parts/figures";
 import { Row } from "../../parts/rows";
 import { timeText } from "../pump-down/fields";
-import { rateUnit } from "./ask";
-import { atLeast } from "./hold-finding";
+import { holdText, rateUnit } from "./ask";
 
-export function LossRows({ answer: { hold } }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
+export function LossRows({ answer: { hold, verdict } }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
   if (!hold) return null;
   const { pressureLossRate, pressureLossRateUncertainty, upperLimit, leastDetectable } = hold;
   const isSized = hold.leak?.refrigerant != null;
@@ -22,7 +21,7 @@ export function LossRows({ answer: { hold } }: { readonly answer: StandingTestAn
         <LossRow mark="loss" name="standing-test-loss-row" rate={pressureLossRate} uncertainty={pressureLossRateUncertainty} leak={hold.leak} />
         <LossRow mark="upperLimit" name="standing-test-loss-most" rate={upperLimit} leak={hold.upperLimitLeak} />
         <LossRow mark="leastDetectable" name="standing-test-loss-least" rate={leastDetectable} leak={hold.leastDetectableLeak} />
-        <HoldToSee hold={hold} />
+        <HoldToSee hold={hold} isTight={verdict === "tight"} />
       </dl>
       <p class="note">{message(isSized ? "standing-test-sized" : "standing-test-unsized")}</p>
     </section>
@@ -54,13 +53,15 @@ function LossRow({ mark, name, rate, uncertainty, leak }: {
   );
 }
 
-function HoldToSee({ hold: { holdToSee, leakToSee, longer, duration } }: { readonly hold: HoldFigures }): JSX.Element {
+/** A hold may rule a loss out sooner than it must show it. */
+function HoldToSee({ hold: { holdToSee, leakToSee, longer, duration }, isTight }: { readonly hold: HoldFigures; readonly isTight: boolean }): JSX.Element {
+  const wait = longer > 0 ? message("standing-test-longer", { longer: holdText(longer) }) : message("standing-test-long-enough", { duration: timeText(duration) });
   return (
     <Row
       mark="holdToSee"
       name={message("standing-test-hold-to-see", { loss: rateText(leakToSee) })}
-      figure={atLeast(holdToSee)}
-      beneath={longer > 0 ? message("standing-test-longer", { longer: atLeast(longer) }) : message("standing-test-long-enough", { duration: timeText(duration) })}
+      figure={holdText(holdToSee)}
+      beneath={isTight ? message("standing-test-ruled-out", { duration: timeText(duration) }) : wait}
     />
   );
 }
