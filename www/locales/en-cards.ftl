@@ -930,6 +930,81 @@ figure-nitrogen-throughput = nitrogen through the leak
 figure-nitrogen-viscosity = viscosity of nitrogen
 figure-refrigerant-loss = refrigerant lost
 
+## The card of the standing test.
+
+intro-standing-test = Nitrogen in, cylinder off, gauge and thermometer read now and then. Is a drop the temperature’s, or a leak’s?
+standing-test-empty = Enter the design pressure for the way up to the test pressure, or the readings of a hold.
+standing-test-at = Test at, never above
+standing-test-expected = Tight, the gauge would show
+standing-test-measured = it shows { $pressure }
+standing-test-difference = Shown less expected
+standing-test-plus-minus = ± { $uncertainty }
+standing-test-cannot-tell = Cannot tell yet
+standing-test-no-readings = No reading of the hold yet
+standing-test-too-few-readings = Two readings at different times that count are needed.
+standing-test-two-readings = With these instruments, two readings { $time } apart show the loss that matters.
+standing-test-inside = Loss over time { $loss } ± { $uncertainty }: { $margin } below the { $matters } that matters.
+standing-test-beyond = Loss over time { $loss } ± { $uncertainty }: { $margin } above the { $matters } that matters.
+standing-test-wait = Hold { $longer } longer, { $whole } in all, to see the loss that matters.
+standing-test-find-leak = Soap every joint to find it. Let the pressure out before a joint is tightened or opened.
+
+standing-test-prepare = Test pressure, stages, nitrogen
+standing-test-prepared = Test at { $pressure }, hold { $hold } at least
+standing-test-volume = Volume under test
+standing-test-stages = On the way up
+standing-test-at-each = At each:
+standing-test-hold = Hold at least
+standing-test-rating-above = { $margin } to spare above the { $pressure } that the rule wants
+standing-test-rating-below = { $margin } less than the { $pressure } that the rule wants
+standing-test-nitrogen = Nitrogen that flows in
+standing-test-free-gas = { $volume } of free gas, all at { $temperature }
+standing-test-nitrogen-wants = With the volume under test: how much nitrogen it takes. With the cylinder’s: what is left in it.
+standing-test-cylinder-in-band = The cylinder fills it
+standing-test-cylinder-out-of-band = The cylinder cannot fill it
+standing-test-cylinder-cannot-tell = The cylinder may not fill it
+standing-test-cylinder-left = { $pressure } ± { $uncertainty } left; it must stay above { $test }
+
+standing-test-readings = Readings of the hold
+standing-test-readings-hint = The first one once the nitrogen is as warm as the tube. Time in hours, such as 7.5 or 7 h 30 min; temperature of the tube, the probe under insulation and out of the sun.
+standing-test-add = One more reading
+standing-test-tube = Tube
+standing-test-ambient = Air around
+standing-test-barometer = Barometer
+field-airRead = Air read too, each time
+standing-test-course = The hold
+standing-test-curve = tight nitrogen, with the band of gauge and thermometer
+standing-test-drawing = Gauge pressure over time, from { $from } to { $to }, beside what tight nitrogen would show, { $expected } in the end.
+standing-test-gauge-axis = { $unit } gauge
+standing-test-reading = reading
+standing-test-left-out = left out
+standing-test-left-out-heading = Left out
+standing-test-row = Row { $row }, { $time }, { $pressure }:
+standing-test-rows = Rows { $from } to { $to }:
+
+standing-test-loss = What the hold shows
+standing-test-loss-row = Loss over time
+standing-test-loss-most = No more than
+standing-test-loss-least = The least that such a hold shows
+standing-test-as-nitrogen = { $leak } of nitrogen
+standing-test-as-refrigerant = { $loss } of { $refrigerant }
+standing-test-hold-to-see = To show { $loss }, hold
+standing-test-longer = { $longer } more
+standing-test-long-enough = { $duration } are enough
+standing-test-ruled-out = ruled out after { $duration }
+standing-test-sized = Refrigerant at 25 °C through the same leak, taken as a fine channel.
+standing-test-unsized = With the volume under test also as gas through the leak; with the refrigerant also as its loss in a year.
+hint-leakToSee = empty: 2 % of the pressure in a day, common practice
+standing-test-instruments = Gauge and thermometer
+standing-test-instruments-by = By a gauge of { $resolution } steps, ± { $gauge }, and a thermometer of ± { $thermometer }
+standing-test-instruments-note = Left empty: steps of 0.1 bar (1.5 psi), 1 % of the highest reading, 0.5 K (0.9 °F); common practice. What the gauge is off by at every reading alike does not count.
+
+standing-test-caution-oxygen = Dry nitrogen only. Oxygen explodes with oil; compressed air brings oxygen and water.
+standing-test-caution-regulator = Through a regulator, with a relief valve set above the test pressure and no higher than the lowest-rated part bears. Never straight from the cylinder.
+standing-test-caution-stages = Up by stages. Close off what is not made for the test pressure: compressor, gauges, switches.
+standing-test-caution-eyes = Eye protection on, nobody over a joint. Never tighten or strike what is under pressure.
+standing-test-caution-release = Let the nitrogen out slowly and into moving air: in a small room it takes the air’s place.
+standing-test-caution-plate = The plate’s test pressure outranks every rule shown here.
+
 ## The card of the running system.
 
 intro-running = Running for 15 minutes, gauges and thermometers on. Enter what was measured; each figure needs its own few readings.

@@ -618,6 +618,8 @@ hint-roughness = empty: drawn tube, 1.5 µm
 
 title-line-set = Line set
 card-line-set = Whether liquid, gas and oil arrive: drops, lift, part load, ports and limits
+title-standing-test = Pressure hold
+card-standing-test = Test pressure and stages; whether a drop is the temperature’s or a leak’s
 title-pump-down = Pump-down
 card-pump-down = How long the pump takes to each vacuum, what holds it back, what to change
 title-vacuum-hold = Vacuum hold

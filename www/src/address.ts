@@ -35,12 +35,19 @@ export function writePlace({ path, entries }: Place): string {
 }
 
 let current: Place | undefined;
+/** The fragment that stands for it: as it was read, or as it was last written. */
+let known = "";
 let listener: () => void = () => {};
 
 /** Where the page is now. */
 export function place(): Place {
-  current ??= readPlace(location.hash);
+  current ??= placeOfAddress();
   return current;
+}
+
+function placeOfAddress(): Place {
+  known = location.hash;
+  return readPlace(known);
 }
 
 /** Keeps the text of a field as typed; an empty text takes the field out. */
@@ -61,6 +68,7 @@ export function enterAll(texts: Entries): void {
 export function goTo(next: Place): void {
   saveAddress();
   history.pushState(null, "", writePlace(next));
+  known = location.hash;
   current = next;
   listener();
 }
@@ -70,7 +78,7 @@ export function listenToAddress(changed: () => void): void {
   listener = changed;
   const moved = (): void => {
     cancelWriting();
-    current = readPlace(location.hash);
+    current = placeOfAddress();
     changed();
   };
   addEventListener("hashchange", moved);
@@ -96,8 +104,11 @@ function scheduleWriting(): void {
 
 function writeNow(): void {
   cancelWriting();
+  // The browser has gone elsewhere and has not said so yet: this place must not be written over that one.
+  if (location.hash !== known) return;
   writings = [...writings, performance.now()];
   history.replaceState(null, "", writePlace(place()));
+  known = location.hash;
 }
 
 function cancelWriting(): void {

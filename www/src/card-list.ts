@@ -17,6 +17,7 @@ export interface Card {
 /** Within a group in the order in which they are offered. */
 export const cards: readonly Card[] = [
   { path: "line-set", group: "plan", View: jobCard("LineSet") },
+  { path: "standing-test", group: "prove", View: jobCard("StandingTest") },
   { path: "pump-down", group: "dry", View: jobCard("PumpDown") },
   { path: "vacuum-hold", group: "dry", View: jobCard("VacuumHold") },
   { path: "charge", group: "charge", View: jobCard("Charge") },

@@ -2993,6 +2993,7 @@ export interface HoldFigures {
    */
   leastDetectableLeak?: LeakSize | null;
   longer: Time;
+  margin: PressureRate;
   measuredGaugePressure: GaugePressure;
   pressureLossRate: PressureRate;
   pressureLossRateUncertainty: PressureRate;
@@ -3049,6 +3050,10 @@ export interface NitrogenNeed {
 export interface HoldPoint {
   expectedGaugePressure: GaugePressure;
   gaugePressure: GaugePressure;
+  /**
+   * Whether they are further apart than that.
+   */
+  isBeyond: boolean;
   /**
    * Why it is left out, if it is.
    */

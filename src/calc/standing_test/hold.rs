@@ -52,6 +52,8 @@ pub struct HoldFigures {
     pub least_detectable_leak: Option<LeakSize>,
     /// Loss that matters, as entered, or 2 % of the absolute pressure in 24 hours.
     pub leak_to_see: PressureRate,
+    /// Loss that matters less the measured loss: negative if more is lost.
+    pub margin: PressureRate,
     /// How long a hold read like this one must last, from its first reading, to show that loss.
     pub hold_to_see: Time,
     /// How much longer that is than it lasted; zero if it lasted long enough.
@@ -71,6 +73,8 @@ pub struct HoldPoint {
     pub expected_gauge_pressure: GaugePressure,
     /// How far the two may be apart by gauge and thermometer: three standard uncertainties.
     pub uncertainty: PressureDifference,
+    /// Whether they are further apart than that.
+    pub is_beyond: bool,
     /// Why it is left out, if it is.
     pub left_out: Option<LeftOutReason>,
 }
@@ -143,6 +147,7 @@ impl Hold<'_> {
             upper_limit_leak: size(upper),
             least_detectable_leak: size(detectable),
             leak_to_see: self.leak_to_see,
+            margin: self.leak_to_see - loss_rate,
             hold_to_see,
             longer,
         }
@@ -183,13 +188,18 @@ impl Hold<'_> {
             .instruments
             .by_change(full.si(), from.temperature, change);
         let variance = point.variance + from.variance + by_change;
+        let gauge_pressure = GaugePressure::pascals(point.gauge);
+        let expected_gauge_pressure = expected
+            .ok()?
+            .to_gauge(AbsolutePressure::pascals(point.air));
+        let uncertainty = PressureDifference::pascals(BEYOND_CHANCE * variance.sqrt());
+        let apart = gauge_pressure - expected_gauge_pressure;
         Some(HoldPoint {
             time: Time::seconds(point.time),
-            gauge_pressure: GaugePressure::pascals(point.gauge),
-            expected_gauge_pressure: expected
-                .ok()?
-                .to_gauge(AbsolutePressure::pascals(point.air)),
-            uncertainty: PressureDifference::pascals(BEYOND_CHANCE * variance.sqrt()),
+            gauge_pressure,
+            expected_gauge_pressure,
+            uncertainty,
+            is_beyond: apart.si().abs() > uncertainty.si(),
             left_out: point.left_out,
         })
     }

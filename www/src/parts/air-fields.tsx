@@ -26,7 +26,7 @@ export function airText({ basis, pressure }: Ambient): string {
 }
 
 /** What barometers and weather reports are marked in. */
-function barometerUnit(): string {
+export function barometerUnit(): string {
   return unitOf("altitude") === "ft" ? "inHg" : "mbar";
 }
 

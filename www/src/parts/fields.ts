@@ -39,7 +39,7 @@ function initialText(name: string): string {
     case "designPressure":
       return !isOfTubes ? "" : unitOf("gauge-pressure") === "psi" ? "602 psi" : "41.5 bar";
     case "refrigerant":
-      return ["convert", "room-limit"].includes(place().path) ? "" : "R-410A";
+      return ["convert", "room-limit", "standing-test"].includes(place().path) ? "" : "R-410A";
     case "tableStep":
       return unitOf("temperature-difference") === "°F" ? "1 °F" : "1 K";
     case "tableRows":

@@ -86,8 +86,16 @@ function withFigures(formula: string, figures: readonly Figure[], units: UnitsOf
 }
 
 /** What is no part of a whole: a plain number, not a percentage. */
-const plainNumbers: readonly string[] = ["figure-threads-per-inch", "figure-warming-potential"];
+const plainNumbers: readonly string[] = [
+  "figure-threads-per-inch",
+  "figure-warming-potential",
+  "figure-compressibility",
+  "figure-test-factor",
+  "figure-hold-points",
+  "figure-hold-scatter",
+  "figure-coverage-factor",
+];
 
 function valueText({ quantity, si, meaning }: Figure, units: UnitsOfSteps): string {
-  return plainNumbers.includes(meaning) ? String(si) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
+  return plainNumbers.includes(meaning) ? String(Number(si.toPrecision(5))) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
 }

@@ -10,3 +10,4 @@ export { Charge } from "./charge";
 export { RoomLimit } from "./room-limit";
 export { Running } from "./running";
 export { VacuumHold } from "./vacuum-hold";
+export { StandingTest } from "./standing-test";

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { before, test } from "node:test";
 import startCore, { calculate, show } from "../../generated/coldwright.js";
-import { eventually, figure, openSite, useBrowser } from "./site.mjs";
+import { eventually, figure, goBack, openSite, useBrowser } from "./site.mjs";
 
 useBrowser();
 before(async () => {
@@ -198,7 +198,7 @@ test("the converter says what a pressure is for a refrigerant", async (t) => {
   assert.match(await figure(page, "bubble"), new RegExp(`^${shown("temperature", saturation.bubbleTemperature, "°C")} °C`));
   await page.locator(".onward").click();
   assert.equal(await typed(page, "gaugePressure").inputValue(), "120 psi");
-  await page.goBack();
+  await goBack(page, /^#\/saturation\?.*gaugePressure=/);
   await typed(page, "text").fill("40 °C");
   const { saturation: warm } = asked("convert", { text: "40 °C", refrigerant: "R-454B" });
   assert.match(await figure(page, "dew"), new RegExp(`^${shown("gauge-pressure", warm.dewGaugePressure, "bar")} bar`));

@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { bundle } from "../../bundle.mjs";
 import { breaches } from "./axe.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
-import { eventually, openAll, openSite, temporaryDirectory, useBrowser } from "./site.mjs";
+import { eventually, goBack, openAll, openSite, temporaryDirectory, useBrowser } from "./site.mjs";
 
 useBrowser();
 
@@ -131,7 +131,7 @@ test("the example gives way to what stood here, by its button and by the way bac
   assert.equal(await typed(page, "time1").inputValue(), "3 min");
   assert.equal(await typed(page, "absolutePressure1").inputValue(), "");
   await page.locator('[data-action="example"]').click();
-  await page.goBack();
+  await goBack(page, /absolutePressure2=950/);
   await eventually(() => typed(page, "time1").inputValue(), /^3 min$/);
 });
 

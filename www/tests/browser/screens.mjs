@@ -39,6 +39,18 @@ export const screens = [
     at: ".best-change",
   },
   { name: "pump-down-mistaken", place: "#/pump-down?pumpSpeed=strong&bore1=5&length1=0&volume=5 L&tube1=5/8&tubeLength1=3 m&altitude=high", at: '[data-problem-of="pumpSpeed"]' },
+  { name: "standing-test", place: "#/standing-test?designPressure=40 bar&lowestRating=42 bar&volume=3.2 L&cylinderVolume=5 L&cylinderPressure=60 bar" },
+  { name: "standing-test-leak", place: "#/standing-test?volume=4 L&refrigerant=R-410A&gaugeResolution=1 psi&time1=0 h&gaugePressure1=600 psi&temperature1=70 °F&time2=2 h&gaugePressure2=590 psi&temperature2=66 °F&time3=4 h&gaugePressure3=578 psi&temperature3=60 °F&time4=6 h&gaugePressure4=566 psi&temperature4=55 °F&time5=8 h&gaugePressure5=552 psi&temperature5=49 °F&time6=10 h&gaugePressure6=541 psi&temperature6=45 °F&time7=12 h&gaugePressure7=530 psi&temperature7=42 °F&time8=14 h&gaugePressure8=523 psi&temperature8=41 °F" },
+  {
+    name: "standing-test-left-out",
+    place: "#/standing-test?gaugeResolution=0.05 bar&time1=0 h&gaugePressure1=43.9 bar&temperature1=22 °C&time2=2 h&gaugePressure2=43.7 bar&temperature2=21 °C&time3=4 h&gaugePressure3=41 bar&temperature3=19 °C&time4=7 h&gaugePressure4=43 bar&temperature4=17 °C&time5=10 h&gaugePressure5=42.5 bar&temperature5=14 °C",
+    at: "[data-left-out]",
+  },
+  {
+    name: "standing-test-mistaken",
+    place: "#/standing-test?designPressure=wide&cylinderVolume=5 L&time1=0 h&gaugePressure1=43 bar&temperature1=21 °C&time2=-1 h&gaugePressure2=full&temperature2=20 °C&leakToSee=9",
+    at: '[data-problem-of="gaugePressure2"]',
+  },
   { name: "charge", place: "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m&cylinderStart=14.36 kg&cylinderNow=14.25 kg&cylinderTare=6.8 kg&liquidTube=1/4&vapourTube=1/2" },
   { name: "charge-recovery", place: "#/charge?refrigerant=R-410A&recoveryVolume=12.3 L&recoveryTare=7.9 kg&recoveryGross=18.4 kg", at: '[data-figure="largestGross"]' },
   { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },

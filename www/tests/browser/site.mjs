@@ -90,6 +90,22 @@ export async function eventually(read, pattern) {
   assert.match(found, pattern);
 }
 
+/**
+ * Goes one place back from an address that `leaving` matches. The page goes itself: the browser's own command
+ * counts from the last place that the browser process has heard of, which on a slow machine is the one before.
+ */
+export async function goBack(page, leaving) {
+  const address = () => page.evaluate(() => location.hash);
+  await eventually(address, leaving);
+  // What has just been drawn may write the address once more, which calls off a way back that has begun.
+  for (let frame = 0; frame < 3; frame += 1) {
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn))));
+  }
+  const left = await address();
+  await page.evaluate(() => history.back());
+  await page.waitForFunction((before) => location.hash !== before, left);
+}
+
 /** Opens everything that can be opened, and what that brings to light. */
 export async function openAll(page) {
   const closed = page.locator("details:not([open]) > summary");

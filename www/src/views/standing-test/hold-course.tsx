@@ -1,0 +1,89 @@
+// The readings over time beside what tight nitrogen would show, and which of them do not count, and why.
+
+import type { JSX } from "preact";
+import type { LeftOut, StandingTestAnswer } from "../../core";
+import { ReadingPlot } from "../../drawings/reading-plot";
+import { message } from "../../locale";
+import { textOf } from "../../parts/fields";
+import { figureText } from "../../parts/figures";
+import { rowField, sentRows, type AnyRowList } from "../../parts/row-list";
+import { gaugeUnit, readings } from "./ask";
+
+export function HoldCourse({ answer }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
+  const { points, leftOut } = answer;
+  const [first, last] = [points[0], points[points.length - 1]];
+  // One reading has no course.
+  if (first === undefined || last === undefined || first === last) return null;
+  return (
+    <section>
+      <h2>{message("standing-test-course")}</h2>
+      <ReadingPlot
+        quantity="gauge-pressure"
+        unit={gaugeUnit()}
+        scale="linear"
+        readings={points.map(({ time, gaugePressure, leftOut: reason, isBeyond }) => ({
+          time,
+          value: gaugePressure,
+          isLeftOut: reason != null,
+          isBeyond,
+        }))}
+        expected={{
+          curve: points.map(({ time, expectedGaugePressure: value, uncertainty }) => ({ time, value, low: value - uncertainty, high: value + uncertainty })),
+          label: message("standing-test-curve"),
+        }}
+        labels={{
+          alternative: message("standing-test-drawing", {
+            from: figureText("gauge-pressure", first.gaugePressure, "table"),
+            to: figureText("gauge-pressure", last.gaugePressure, "table"),
+            expected: figureText("gauge-pressure", last.expectedGaugePressure, "table"),
+          }),
+          reading: message("standing-test-reading"),
+          leftOut: message("standing-test-left-out"),
+          axis: message("standing-test-gauge-axis", { unit: gaugeUnit() }),
+        }}
+      />
+      <LeftOutList leftOut={leftOut} />
+    </section>
+  );
+}
+
+/** Rows next to each other with one reason are one line. */
+function LeftOutList({ leftOut }: { readonly leftOut: readonly LeftOut[] }): JSX.Element | null {
+  if (leftOut.length === 0) return null;
+  const list = readings();
+  return (
+    <>
+      <h3>{message("standing-test-left-out-heading")}</h3>
+      <ul class="left-out">
+        {together(leftOut).map(([first, last]) => (
+          <li key={first.place} data-left-out={first.reason}>
+            <svg class="key-mark" viewBox="0 0 24 16" aria-hidden="true">
+              <circle class="left-out-dot" cx="12" cy="8" r="4.5" />
+            </svg>
+            <span>
+              <b>{rowsText(list, first.place, last.place)}</b> {message(`choice-${first.reason}`)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** First and last of each run of neighbours with the same reason. */
+function together(leftOut: readonly LeftOut[]): readonly (readonly [LeftOut, LeftOut])[] {
+  return leftOut.reduce<readonly (readonly [LeftOut, LeftOut])[]>((runs, next) => {
+    const run = runs[runs.length - 1];
+    const goesOn = run !== undefined && run[1].place + 1 === next.place && run[1].reason === next.reason;
+    return goesOn ? [...runs.slice(0, -1), [run[0], next]] : [...runs, [next, next]];
+  }, []);
+}
+
+/** Which rows, as they are numbered above, and what was typed into a single one. */
+function rowsText(list: AnyRowList, first: number, last: number): string {
+  const rows = sentRows(list);
+  const [from, to] = [rows[first] ?? first + 1, rows[last] ?? last + 1];
+  if (from !== to) return message("standing-test-rows", { from, to });
+  const [time = "", pressure = ""] = list.columns.map((column) => textOf(rowField(column, from)));
+  return message("standing-test-row", { row: from, time, pressure });
+}
