@@ -20,21 +20,24 @@ export interface Entry {
 }
 
 export interface StoredEntry extends Entry {
+  /** Given by the database: higher than any before, of whichever job. */
   readonly number: number;
+  readonly job: string;
 }
 
 /** Stands where older entries have been thrown away: a window that has not read those must read the job anew. */
 export interface Cut {
   readonly number: number;
+  readonly job: string;
   readonly cut: true;
 }
 
 /** Reads an entry or a cut; undefined if it is neither. */
 export function entryOf(found: unknown): StoredEntry | Cut | undefined {
   const tree = treeOf(found);
-  if (tree === undefined || !isObject(tree) || typeof tree.number !== "number") return undefined;
-  const { number, cut, by, turn, step, at, seen, undoes = "", redoes = "" } = tree;
-  if (cut === true) return { number, cut };
+  if (!isObject(tree) || typeof tree.number !== "number" || typeof tree.job !== "string") return undefined;
+  const { number, job, cut, by, turn, step, at, seen, undoes = "", redoes = "" } = tree;
+  if (cut === true) return { number, job, cut };
   const edit = editOf(tree.edit);
   const areTexts = [by, step, at, undoes, redoes].every((text) => typeof text === "string");
   if (edit === undefined || !areTexts || typeof turn !== "number" || typeof seen !== "number") return undefined;

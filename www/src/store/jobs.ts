@@ -8,16 +8,16 @@
 //   job.undo();
 
 import type { Change } from "./edits";
-import type { Path, Tree, TreeObject } from "./tree";
+import type { Path, TreeObject } from "./tree";
 import type { Clash } from "./clashes";
 import type { Step } from "./entries";
-import type { BackupChoices, BackupPreview } from "./backup";
+import type { BackupChoice, BackupChoices, BackupJob, BackupPreview } from "./backup";
 import type { Safekeeping, Unreadable } from "./safekeeping";
 import type { Summary } from "./summaries";
 
 export { clearing, moving, puttingIn, setting, takingOut, type After, type Change, type Edit } from "./edits";
 export { isSame, newId, read, type Item, type Path, type Tree, type TreeObject } from "./tree";
-export type { BackupChoices, BackupPreview, Clash, Safekeeping, Step, Summary, Unreadable };
+export type { BackupChoice, BackupChoices, BackupJob, BackupPreview, Clash, Safekeeping, Step, Summary, Unreadable };
 export { openShelf, type ShelfOptions } from "./shelf";
 
 /** Calls the listener after each change until the function it gives is called. */
@@ -93,6 +93,3 @@ export interface OpenJob {
   setGlance(text: string): void;
   close(): void;
 }
-
-/** What stands at a place of a job; for screens that read a single text. */
-export type Place = Tree | undefined;

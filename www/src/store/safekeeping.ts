@@ -18,8 +18,14 @@ export type Safekeeping =
   /** Jobs go on and can be exported; `unsaved` edits are written as soon as that is possible again. */
   | { readonly kept: "in memory only"; readonly reason: Reason; readonly persistence: Persistence; readonly unsaved: number };
 
-/** Why a job cannot be read: what is stored is no document; it is missing; an edit is none or finds no place; a newer page has written it. */
-export type Unreadable = "not-a-document" | "no-document" | "bad-edit" | "newer";
+/**
+ * Why a job cannot be read:
+ * - `not-a-document`, `no-document`: what is stored is none, or nothing is;
+ * - `bad-edit`: an edit is none or finds no place;
+ * - `newer`: a newer version of this page has written it;
+ * - `out-of-reach`: the database does not give it just now.
+ */
+export type Unreadable = "not-a-document" | "no-document" | "bad-edit" | "newer" | "out-of-reach";
 
 /** The reason behind what the database threw. */
 export function reasonOf(problem: unknown): Reason {

@@ -12,9 +12,6 @@ export const historyLength = 2000;
 /** Typing on in the same place within this time belongs to the step before. */
 const millisecondsOfStep = 1500;
 
-/** A stored entry is broken: it finds no place, and no other window's edit explains why. */
-export class BadEdit extends Error {}
-
 export interface Snapshot {
   /** Number of the last entry that is in the document. */
   readonly number: number;
@@ -32,7 +29,7 @@ export class Timeline {
   private known: Steps | undefined;
   private turn = 0;
 
-  /** Throws `BadEdit` if the log does not fit the snapshot. `cut` is the number up to which the log is gone. */
+  /** `cut` is the number up to which the log is gone. */
   constructor(
     private readonly window: string,
     snapshot: Snapshot,
@@ -42,8 +39,11 @@ export class Timeline {
     this.stored = snapshot.document;
     this.document = snapshot.document;
     this.latest = snapshot.number;
-    for (const entry of log) this.take(entry, snapshot.number);
+    for (const entry of log) this.take(entry);
   }
+
+  /** Whether an entry found no place, and no other window's edit explains why: what is stored is broken. */
+  isBroken = false;
 
   /** Number of the last stored entry that is known here. */
   get number(): number {
@@ -97,7 +97,7 @@ export class Timeline {
     return this.firstThatApplies(this.steps.done, (edits) => edits.map(inverse).reverse());
   }
 
-  wayOnAgain(): { readonly id: string; readonly edits: readonly Edit[] } | undefined {
+  wayOn(): { readonly id: string; readonly edits: readonly Edit[] } | undefined {
     return this.firstThatApplies(this.steps.undone, (edits) => edits);
   }
 
@@ -127,24 +127,27 @@ export class Timeline {
     for (const entry of entries) {
       if (entry.number <= this.latest) continue;
       isForeign ||= entry.by !== this.window;
-      this.take(entry, this.latest);
+      this.take(entry);
     }
     this.known = undefined;
+    const turn = this.turns.get(this.window) ?? 0;
+    this.pending = this.pending.filter((entry) => entry.turn > turn);
     if (isForeign) this.document = this.pending.reduce(after, this.stored);
-    else if (this.pending.length === 0) this.document = this.stored;
+    // Both say the same now: kept once.
+    else if (this.pending.length === 0) this.stored = this.document;
     return isForeign;
   }
 
-  private take(entry: StoredEntry, number: number): void {
+  private take(entry: StoredEntry): void {
+    const isNew = entry.number > this.latest;
+    if (isNew) this.latest = entry.number;
     if (entry.turn <= (this.turns.get(entry.by) ?? 0)) return;
     this.turns.set(entry.by, entry.turn);
-    if (entry.number > number) {
+    if (isNew) {
       const next = applied(this.stored, entry.edit);
-      if (next === undefined && !this.isExplained(entry)) throw new BadEdit();
+      if (next === undefined && !this.isExplained(entry)) this.isBroken = true;
       this.stored = withTime(next ?? this.stored, entry);
-      this.latest = entry.number;
       this.compare(entry);
-      if (entry.by === this.window) this.pending = this.pending.filter(({ turn }) => turn > entry.turn);
     }
     this.entries.push(entry);
   }
@@ -189,6 +192,15 @@ export class Timeline {
     this.entries = this.entries.filter((entry) => entry.number > number);
     this.cut = Math.max(this.cut, number);
     this.known = undefined;
+  }
+
+  /** Everything stored is gone: what is here starts a log of its own. */
+  startAnew(): void {
+    this.entries = [];
+    this.latest = 0;
+    this.cut = 0;
+    this.known = undefined;
+    this.pending = this.pending.map((entry) => ({ ...entry, seen: 0 }));
   }
 
   /** What is not stored yet goes on top of a job that has been read anew. */
