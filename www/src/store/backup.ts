@@ -82,7 +82,7 @@ function compared(document: NamedDocument, mine: TreeObject | undefined): Backup
 }
 
 /** Of the differences those that are taken. */
-export function taken({ differences: found }: BackupJob, choice: Exclude<BackupChoice, "leave" | "take"> | undefined): readonly Difference[] {
+export function taken(found: readonly Difference[], choice: Exclude<BackupChoice, "leave" | "take"> | undefined): readonly Difference[] {
   const isChosen = ({ path }: Difference): boolean => choice?.theirs.some((place) => isSame(place, path)) ?? false;
   return found.filter((difference) => difference.mine === undefined || isChosen(difference));
 }

@@ -134,7 +134,7 @@ function rewritten(document: Tree, path: Path, rewrite: Rewrite, made = 0): Tree
       if (inner === gone) return emptied(tree.filter((_, other) => other !== index), depth);
       return tree.map((item, other) => (other === index ? inner : item));
     }
-    if (tree !== undefined && !isObject(tree)) return undefined;
+    if ((tree !== undefined && !isObject(tree)) || step.startsWith("#")) return undefined;
     const inner = inside(tree && member(tree, step), depth + 1);
     if (inner === undefined || (inner === gone && tree === undefined)) return inner;
     if (inner !== gone) return { ...tree, [step]: inner };

@@ -85,9 +85,7 @@ export function stepsOf(entries: readonly Entry[]): Steps {
 /** Letters typed one after the other into the same place are one edit. */
 export function withEdit(edits: readonly Edit[], edit: Edit): Edit[] {
   const last = edits[edits.length - 1];
-  if (last?.kind !== "set" || edit.kind !== "set" || edit.made !== 0 || !isSamePath(last.path, edit.path)) {
-    return [...edits, edit];
-  }
-  const { to: _, ...before } = last;
-  return [...edits.slice(0, -1), { ...before, ...(edit.to !== undefined && { to: edit.to }) }];
+  const isTypedOn = last?.kind === "set" && edit.kind === "set" && isSamePath(last.path, edit.path);
+  if (!isTypedOn || last.to === undefined || edit.to === undefined) return [...edits, edit];
+  return [...edits.slice(0, -1), { ...last, to: edit.to }];
 }

@@ -1,7 +1,7 @@
 // The shelf that the jobs of this phone stand on.
 
 import { backupFile, readBackup, taken, type BackupChoices, type BackupJob, type BackupPreview } from "./backup";
-import { changesOf } from "./difference";
+import { changesOf, differences } from "./difference";
 import type { StoredPhoto } from "./disk";
 import { setting, clearing, type Change } from "./edits";
 import type { Opened, OpenJob, Shelf } from "./jobs";
@@ -225,7 +225,7 @@ class WholeShelf implements Shelf {
     // What is broken here is not overwritten.
     if (opened.kind === "unreadable") return this.create(theirs.document).close();
     const { job } = opened;
-    job.apply(choice === "take" ? allChanges(job.document, theirs.document) : changesOf(taken(theirs, choice), theirs.document));
+    job.apply(choice === "take" ? allChanges(job.document, theirs.document) : changesOf(taken(differences(job.document, theirs.document), choice), theirs.document));
     job.close();
   }
 

@@ -37,9 +37,9 @@ export class Timeline {
     private cut: number,
   ) {
     this.stored = snapshot.document;
-    this.document = snapshot.document;
     this.latest = snapshot.number;
     for (const entry of log) this.take(entry);
+    this.document = this.stored;
   }
 
   /** Whether an entry found no place, and no other window's edit explains why: what is stored is broken. */

@@ -19,7 +19,7 @@ const mostParts = 1_000_000;
 
 /**
  * The tree that `found` is, without members that are undefined; undefined if it is none: a date, a function, a number
- * that is not finite, something too deep, or a member that could be taken for the prototype.
+ * that is not finite, something too deep, or a member whose name could be taken for the prototype or for an item.
  */
 export function treeOf(found: unknown, depth = 0): Tree | undefined {
   const parts = { left: mostParts };
@@ -38,7 +38,7 @@ function copied(found: unknown, depth: number, parts: { left: number }): Tree | 
   const members: [string, Tree][] = [];
   for (const [name, member] of Object.entries(found)) {
     if (member === undefined) continue;
-    const tree = name === "__proto__" ? undefined : copied(member, depth + 1, parts);
+    const tree = name === "__proto__" || name.startsWith("#") ? undefined : copied(member, depth + 1, parts);
     if (tree === undefined) return undefined;
     members.push([name, tree]);
   }
