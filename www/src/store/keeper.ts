@@ -1,0 +1,313 @@
+// Brings what is done in this window to the disk, and what other windows have stored to this window.
+
+import { Connection, type FirstRead } from "./connection";
+import type { Disk } from "./disk";
+import { entryOf, type Cut, type StoredEntry } from "./entries";
+import type { KeptJob, Surroundings } from "./kept-job";
+import { Neighbours } from "./neighbours";
+import { Photos } from "./photos";
+import { isCut, isStored, readTimeline } from "./reading";
+import type { Persistence, Reason, Safekeeping, Unreadable } from "./safekeeping";
+import { readSummary, Summaries, summaryOf, type Summary } from "./summaries";
+import { Timeline } from "./timeline";
+import { newId } from "./tree";
+
+/** Entries after which the document is stored anew: so many are replayed when a job is opened. */
+const entriesOfSnapshot = 200;
+const shortestWait = 500;
+const longestWait = 30_000;
+
+export class Keeper implements Surroundings {
+  readonly window = newId();
+  readonly jobs = new Map<string, KeptJob>();
+  readonly summaries = new Summaries();
+  readonly photos = new Photos(() => this.disk, (problem) => this.failed(problem, this.disk));
+  disk: Disk | undefined;
+  newerDisk: Disk | undefined;
+  persistence: Persistence = "not asked";
+  private reason: Reason | undefined;
+  private readonly connection: Connection;
+  private readonly neighbours: Neighbours;
+  /** Number of the last entry of any job that this window has read. */
+  private seen: number | undefined;
+  /** What arrives of jobs that are just being read. */
+  private readonly arriving = new Map<string, Set<(StoredEntry | Cut)[]>>();
+  /** Summaries that could not be written. */
+  private readonly unwritten = new Set<string>();
+  private wait = shortestWait;
+  private retrying: ReturnType<typeof setTimeout> | undefined;
+  private heard: Set<string> | undefined;
+
+  constructor(
+    name: string,
+    readonly now: () => Date,
+    private readonly tell: () => void,
+  ) {
+    this.connection = new Connection(name, {
+      connected: (disk, first) => this.connected(disk, first),
+      disconnected: (reason, newer) => this.disconnected(reason, newer),
+      closing: () => this.flush(),
+    });
+    this.neighbours = new Neighbours(name, (jobs) => void this.catchUp(jobs));
+  }
+
+  open(): Promise<void> {
+    return this.connection.open();
+  }
+
+  get safekeeping(): Safekeeping {
+    const { persistence, reason } = this;
+    const unsaved = [...this.jobs.values()].reduce((sum, job) => sum + job.unsaved, this.photos.unsaved + this.unwritten.size);
+    return reason === undefined ? { kept: "on this phone", persistence, unsaved } : { kept: "in memory only", reason, persistence, unsaved };
+  }
+
+  private connected(disk: Disk, { summaries, documents, number }: FirstRead): void {
+    this.disk = disk;
+    this.reason = undefined;
+    // Somebody has emptied the database: what is open here is all that is left.
+    if (number < (this.seen ?? 0)) for (const job of this.jobs.values()) job.startAnew();
+    this.seen = Math.min(number, this.seen ?? number);
+    this.list(summaries, new Set(documents));
+    this.retry();
+    void this.catchUp([]);
+    this.tell();
+  }
+
+  private disconnected(reason: Reason, newer?: { readonly disk: Disk; readonly first: FirstRead }): void {
+    this.disk = undefined;
+    this.reason = reason;
+    this.newerDisk = newer?.disk;
+    for (const found of newer?.first.summaries ?? []) {
+      const summary = readSummary(found);
+      if (summary !== undefined) this.summaries.put({ ...summary, unreadable: "newer" });
+    }
+    this.tell();
+  }
+
+  /** Takes the stored list in; what has no summary is looked at by itself. */
+  private list(found: readonly unknown[], documents: Set<string>): void {
+    for (const summary of found.map(readSummary)) {
+      if (summary === undefined || this.jobs.has(summary.id)) continue;
+      const isMissing = !documents.delete(summary.id);
+      this.summaries.put(isMissing ? { ...summary, unreadable: "no-document" } : summary);
+    }
+    for (const id of documents) if (!this.jobs.has(id)) void this.listUnlisted(id);
+  }
+
+  private async listUnlisted(id: string): Promise<void> {
+    const timeline = await this.read(id);
+    if (timeline === "absent" || timeline === undefined) return;
+    if (timeline instanceof Timeline) await this.writeSummary(summaryOf(timeline.document));
+    else this.unreadable(id, timeline);
+  }
+
+  unreadable(id: string, unreadable: Unreadable): void {
+    const summary = this.summaries.get(id) ?? { id, name: "", edited: "", glance: "" };
+    if (summary.unreadable !== unreadable) void this.writeSummary({ ...summary, unreadable });
+  }
+
+  /** A job as it is stored; undefined if the database does not give it. */
+  async read(id: string): Promise<Timeline | Unreadable | "absent" | undefined> {
+    const { disk } = this;
+    const arrived: (StoredEntry | Cut)[] = [];
+    const listening = this.arriving.get(id) ?? new Set();
+    this.arriving.set(id, listening.add(arrived));
+    try {
+      if (disk === undefined) return undefined;
+      const { record, log } = await disk.readJob(id);
+      if (record === undefined && log.length === 0 && this.summaries.get(id) === undefined) return "absent";
+      const timeline = readTimeline(this.window, id, record, log);
+      if (timeline instanceof Timeline) timeline.receive(arrived.filter(isStored));
+      return timeline;
+    } catch {
+      return undefined;
+    } finally {
+      listening.delete(arrived);
+      if (listening.size === 0) this.arriving.delete(id);
+    }
+  }
+
+  changed(job: KeptJob, isEdit: boolean): void {
+    const removed = isEdit ? undefined : this.summaries.get(job.id)?.removed;
+    this.summaries.put({ ...summaryOf(job.document, job.glance), ...(removed !== undefined && { removed }) });
+    job.isSummaryStale = true;
+    this.jobs.set(job.id, job);
+    void this.send(job);
+    this.tell();
+  }
+
+  closed(job: KeptJob): void {
+    if (job.needsWriting) return;
+    this.jobs.delete(job.id);
+    if (job.sinceSnapshot > 0) void this.writeSnapshot(job);
+  }
+
+  /** Writes what waits. One writing at a time, each with all that has come meanwhile, unless the page may be gone at once. */
+  private async send(job: KeptJob, isUrgent = false): Promise<void> {
+    const { disk } = this;
+    const summary = this.summaries.get(job.id);
+    if (disk === undefined || summary === undefined || !job.needsWriting || job.isBeingRead) return;
+    if (job.sending > 0 && !isUrgent) return;
+    const entries = job.timeline.pending;
+    const snapshot = job.isStored ? undefined : job.timeline.snapshot;
+    job.sending += 1;
+    job.isSummaryStale = false;
+    try {
+      const written = await disk.append({ id: job.id, entries, summary, since: this.seen ?? 0, ...(snapshot && { snapshot }) });
+      job.isStored = written.wasThere || snapshot !== undefined;
+      const numbered = entries.map((entry, index) => ({ ...entry, job: job.id, number: written.numbers[index] ?? 0 }));
+      this.take([...written.since, ...numbered]);
+    } catch (problem) {
+      job.isSummaryStale = true;
+      return this.failed(problem, disk);
+    } finally {
+      job.sending -= 1;
+    }
+    this.succeeded();
+    this.neighbours.tell([job.id]);
+    if (job.needsWriting && (entries.length === 0 || job.timeline.pending[0] !== entries[0])) void this.send(job);
+    else if (job.openings === 0) this.closed(job);
+    else if (job.sinceSnapshot >= entriesOfSnapshot) void this.writeSnapshot(job);
+  }
+
+  private async writeSnapshot(job: KeptJob): Promise<void> {
+    const { snapshot } = job.timeline;
+    const cut = job.timeline.superfluous();
+    job.sinceSnapshot = 0;
+    // Without it nothing is lost: the entries stay, and the next one comes.
+    const isWritten = (await this.disk?.writeSnapshot(job.id, snapshot, cut).catch(() => false)) ?? false;
+    if (isWritten && cut !== undefined) job.timeline.forget(cut);
+  }
+
+  private succeeded(): void {
+    this.wait = shortestWait;
+    const waits = [...this.jobs.values()].some((job) => job.needsWriting && job.sending === 0);
+    if (!waits && this.photos.unsaved + this.unwritten.size === 0) this.reason = undefined;
+    this.tell();
+  }
+
+  private failed(problem: unknown, disk: Disk | undefined): void {
+    if (disk !== this.disk || disk === undefined) return;
+    this.reason = problem instanceof DOMException && problem.name === "QuotaExceededError" ? "full" : "failed";
+    if (this.retrying === undefined) {
+      this.retrying = setTimeout(() => this.retry(), this.wait);
+      this.wait = Math.min(longestWait, this.wait * 2);
+    }
+    this.tell();
+  }
+
+  /** Tries to write what waits. */
+  retry(): void {
+    clearTimeout(this.retrying);
+    this.retrying = undefined;
+    for (const job of this.jobs.values()) void this.send(job);
+    for (const id of this.unwritten) {
+      const summary = this.summaries.get(id);
+      this.unwritten.delete(id);
+      if (summary !== undefined) void this.writeSummary(summary);
+    }
+    void this.photos.write().then((isWritten) => isWritten && this.succeeded());
+  }
+
+  /** Writes what waits without awaiting what is on its way: the page may be gone at once. */
+  flush(): void {
+    for (const job of this.jobs.values()) void this.send(job, true);
+    void this.photos.write();
+  }
+
+  /** The page is looked at again, or is back from where the browser had put it aside. */
+  resume(): void {
+    void this.catchUp([...this.jobs.keys()]);
+    if (this.safekeeping.unsaved > 0) this.retry();
+  }
+
+  async writeSummary(summary: Summary): Promise<void> {
+    const { disk } = this;
+    this.summaries.put(summary);
+    this.tell();
+    try {
+      if (disk === undefined) this.unwritten.add(summary.id);
+      await disk?.writeSummary(summary);
+      this.neighbours.tell([summary.id]);
+    } catch (problem) {
+      this.unwritten.add(summary.id);
+      this.failed(problem, disk);
+    }
+  }
+
+  async purge(id: string): Promise<void> {
+    await this.disk?.purge(id);
+    this.jobs.delete(id);
+    this.summaries.delete(id);
+    this.photos.forget(id);
+    this.neighbours.tell([id]);
+    this.retry();
+    this.tell();
+  }
+
+  /** Reads what other windows have stored; what they tell of meanwhile is read thereafter. */
+  async catchUp(jobs: readonly string[]): Promise<void> {
+    const isReading = this.heard !== undefined;
+    const heard = (this.heard ??= new Set());
+    for (const id of jobs) heard.add(id);
+    heard.add("");
+    if (isReading) return;
+    try {
+      while (heard.size > 0) {
+        const ids = [...heard].filter((id) => id !== "");
+        heard.clear();
+        this.take((await this.disk?.readEntriesSince(this.seen ?? 0)) ?? []);
+        for (const id of ids) await this.readSummaryAnew(id);
+        this.tell();
+      }
+    } catch {
+      // The database is gone; when it is back, all is read.
+    } finally {
+      this.heard = undefined;
+    }
+  }
+
+  private async readSummaryAnew(id: string): Promise<void> {
+    const { disk } = this;
+    if (disk === undefined || this.jobs.get(id)?.needsWriting === true) return;
+    const summary = readSummary(await disk.readSummary(id));
+    if (summary !== undefined) this.summaries.put(summary);
+    else if (!this.jobs.has(id)) this.summaries.delete(id);
+  }
+
+  /** Hands entries out to the jobs they belong to. */
+  private take(found: readonly unknown[]): void {
+    const byJob = new Map<string, (StoredEntry | Cut)[]>();
+    for (const entry of found.map(entryOf)) {
+      if (entry === undefined) continue;
+      this.seen = Math.max(this.seen ?? 0, entry.number);
+      const entries = byJob.get(entry.job) ?? [];
+      byJob.set(entry.job, entries);
+      entries.push(entry);
+    }
+    for (const [id, entries] of byJob) {
+      for (const arrived of this.arriving.get(id) ?? []) arrived.push(...entries);
+      const job = this.jobs.get(id);
+      if (job === undefined) continue;
+      if (entries.some((entry) => isCut(entry) && entry.number > job.timeline.number)) void this.readAnew(job);
+      else job.receive(entries.filter(isStored));
+    }
+  }
+
+  /** Other windows have gone on so far that what this one has missed is no longer kept. */
+  private async readAnew(job: KeptJob): Promise<void> {
+    job.isBeingRead = true;
+    const timeline = await this.read(job.id);
+    job.isBeingRead = false;
+    if (timeline instanceof Timeline) job.replace(timeline);
+    void this.send(job);
+  }
+
+  close(): void {
+    this.flush();
+    clearTimeout(this.retrying);
+    this.connection.close();
+    this.neighbours.close();
+    this.newerDisk?.close();
+  }
+}
