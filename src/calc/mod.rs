@@ -33,11 +33,13 @@ mod working;
 
 pub use ambient::{Ambient, AmbientBasis};
 pub use count::Count;
+#[cfg(feature = "further")]
 pub(crate) use input::input;
 pub use input::{Input, Members};
 pub use nested::{Entries, MOST_ITEMS, Part};
 pub use problem::{Cause, Field, Misfit, Problem, Problems};
 pub use reading::Reading;
+#[cfg(feature = "further")]
 pub(crate) use reading::{optional, required};
 pub use refrigerant_facts::{RefrigerantFacts, WarmingPotentials};
 pub use saturation_point::SaturationPoint;

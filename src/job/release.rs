@@ -30,7 +30,8 @@ pub struct AfterRelease {
     pub ambient_temperature: Temperature,
     /// How far the thermometer may be off.
     pub temperature_uncertainty: TemperatureDifference,
-    /// What the gauge should show: dew at the coldest to bubble at the warmest that the thermometer allows.
+    /// What the gauge should show: dew at the coldest to bubble at the warmest that a unit which has stood in this
+    /// air may have, 2 K and the thermometer's uncertainty either way.
     pub expected: Band<GaugePressure>,
     /// What it does show.
     pub pressure: Option<Judgement<GaugePressure, PressureDifference>>,
@@ -44,6 +45,9 @@ pub(super) struct Release {
 /// Thermometer and gauge where none is entered. California Title 24 (2008), RA3.2.2.2: as in the check of the
 /// running unit.
 const USUAL: crate::calc::running::Accuracy = crate::calc::running::Accuracy::USUAL;
+
+/// How much warmer or colder than the air beside it a unit may be that has stood. Common practice, no source.
+const UNEVEN: TemperatureDifference = TemperatureDifference::kelvins(2.0);
 
 const SATURATION: Paths = Paths {
     shared: &[

@@ -478,6 +478,8 @@ figure-pressure-drop = pressure drop
 
 ## Cards: the list, and what the fluid cards say.
 
+title-jobs = Jobs
+title-job = Job
 title-cards = Cards
 title-saturation = Saturation
 title-moist-air = Moist air

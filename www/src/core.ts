@@ -1,7 +1,7 @@
 // The one way to the calculation core. Everything is known here by name and type; nothing is computed.
 
 import * as firstCore from "../generated/first/coldwright.js";
-import type { Catalogue, Problem, QuantityKind, Source, TubeSeries } from "./catalogue";
+import type { Catalogue, Problem, QuantityKind, Source, Stage, TubeSeries } from "./catalogue";
 import { decimalMark } from "./locale";
 
 export type * from "./catalogue";
@@ -74,6 +74,20 @@ export function calculate<N extends Name>(name: N, input: Input<N>): Reply<N> {
   const reply = core.calculate(name, input);
   if (replies.size >= mostReplies) replies.clear();
   replies.set(question, reply);
+  return reply;
+}
+
+const assessments = new WeakMap<object, Map<string, Reply<"job">>>();
+
+/** How a job stands, as `calculate("job", …)`: asked once for each state of the document, which is never changed in place. */
+export function assess(document: object, now: string, stage: Stage | null): Reply<"job"> {
+  const known = assessments.get(document) ?? new Map<string, Reply<"job">>();
+  assessments.set(document, known);
+  const question = `${now} ${stage}`;
+  const reply = known.get(question) ?? (core.calculate("job", { job: document, now, stage }) as Reply<"job">);
+  // Only the latest moment is asked again.
+  known.clear();
+  known.set(question, reply);
   return reply;
 }
 

@@ -46,10 +46,13 @@ class FetchedViews<Name extends string> {
 const fluidCards = new FetchedViews<keyof typeof import("./views/fluid-cards")>(() => import("./views/fluid-cards"));
 const jobCards = new FetchedViews<keyof typeof import("./views/job-cards")>(() => import("./views/job-cards"));
 
+const jobScreens = new FetchedViews<keyof typeof import("./views/job-screens")>(() => import("./views/job-screens"));
+
 /** Fetches all of them. */
 export function fetchCards(): void {
   fluidCards.fetch();
   jobCards.fetch();
+  jobScreens.fetch();
 }
 
 /** A view that asks about fluids. */
@@ -60,4 +63,9 @@ export function fluidCard(name: keyof typeof import("./views/fluid-cards")): Fun
 /** A card of the job's calculations. */
 export function jobCard(name: keyof typeof import("./views/job-cards")): FunctionComponent {
   return jobCards.view(name);
+}
+
+/** A screen of the jobs. */
+export function jobScreen(name: keyof typeof import("./views/job-screens")): FunctionComponent {
+  return jobScreens.view(name);
 }

@@ -2,7 +2,7 @@
 
 import type { FunctionComponent } from "preact";
 import { cards } from "./card-list";
-import { fluidCard } from "./fetched";
+import { fluidCard, jobScreen } from "./fetched";
 import { Bench } from "./views/bench";
 import { Cards } from "./views/cards";
 import { SettingsView } from "./views/settings";
@@ -21,6 +21,8 @@ const routes: Readonly<Record<string, Route>> = {
   torque: bench,
   tubes: { title: "title-tubes", View: Tubes },
   convert: { title: "title-convert", View: fluidCard("Convert") },
+  jobs: { title: "title-jobs", View: jobScreen("Jobs") },
+  job: { title: "title-job", View: jobScreen("Job") },
   cards: { title: "title-cards", View: Cards },
   ...Object.fromEntries(cards.map(({ path, View }) => [path, { title: `title-${path}`, View }])),
   settings: { title: "title-settings", View: SettingsView },

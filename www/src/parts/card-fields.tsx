@@ -23,7 +23,7 @@ import { message } from "../locale";
 import { unitOf } from "../unit-choice";
 import { ChoiceRow } from "./choice-row";
 import { EntryField } from "./entry-field";
-import { entryOf, textOf, write } from "./fields";
+import { entryOf, lastName, textOf, write } from "./fields";
 import { RefrigerantChoice } from "./refrigerant-choice";
 import { TubeChoice } from "./tube-choice";
 
@@ -96,7 +96,7 @@ function OneField({ field, problems }: { readonly field: AnyField; readonly prob
   if ("as" in field) {
     if (field.as === "yes-no") return <WordField field={field} words={["true", "false"]} prefix="truth-" problems={problems} />;
     const none = field.none === undefined ? undefined : message(field.none);
-    if (field.as === "refrigerant") return <RefrigerantChoice problems={problems} none={none} />;
+    if (field.as === "refrigerant") return <RefrigerantChoice name={field.name} problems={problems} none={none} />;
     return <TubeChoice name={field.name} label={field.label} none={none} problems={problems} />;
   }
   const { quantity, unit, switches, ...shown } = field;
@@ -117,7 +117,7 @@ function WordField({ field, words, prefix, problems }: {
   readonly prefix: string;
   readonly problems: readonly Problem[];
 }): JSX.Element {
-  const { name, label = `field-${name}`, otherwise = "", none } = field;
+  const { name, label = `field-${lastName(name)}`, otherwise = "", none } = field;
   const choices = words.map((word) => ({ word, label: message(prefix + word) }));
   const text = textOf(name);
   return (

@@ -4,7 +4,7 @@ import type { JSX } from "preact";
 import type { Problem, QuantityKind } from "../core";
 import { hasMessage, message } from "../locale";
 import { unitOf } from "../unit-choice";
-import { changeUnit, isMistake, isWanted, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
+import { changeUnit, isMistake, isWanted, lastName, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
 import { UnitSwitch } from "./unit-switch";
 
 export interface EntryFieldProps {
@@ -28,12 +28,13 @@ export function EntryField(props: EntryFieldProps): JSX.Element {
   const { name, problems, words, signed, label, instead, switches } = props;
   const unit = switches === undefined ? props.unit : unitOf(switches);
   const problem = problemOf(name, problems);
-  const [field, hint, complaint] = [`entry-${name}`, `hint-${name}`, `problem-of-${name}`];
+  const [field, hint, complaint] = [`entry-${name}`, `hint-${lastName(name)}`, `problem-of-${name}`];
+  const title = label ?? `field-${lastName(name)}`;
   const hinted = hasMessage(hint);
   const described = [problem && complaint, hinted && hint].filter((id) => typeof id === "string").join(" ");
   return (
     <div class="entry">
-      <label for={field}>{message(label ?? `field-${name}`)}</label>
+      <label for={field}>{message(title)}</label>
       <div class="entry-line">
         <EntryInput
           name={name}
@@ -44,7 +45,7 @@ export function EntryField(props: EntryFieldProps): JSX.Element {
           describedBy={described === "" ? undefined : described}
         />
         {unit !== undefined && switches === undefined && takesUnit(name) && <span class="entry-unit">{unit}</span>}
-        {signed === true && <SignButton name={name} label={label ?? `field-${name}`} />}
+        {signed === true && <SignButton name={name} label={title} />}
         {switches !== undefined && <UnitSwitch quantity={switches} onSwitch={(from, to) => changeUnit(name, from, to)} />}
       </div>
       {hinted && (
@@ -79,7 +80,7 @@ export function EntryInput({ name, unit, words, instead, isInvalid, describedBy 
       value={textOf(name)}
       aria-invalid={isInvalid}
       aria-describedby={describedBy}
-      onInput={(event) => write(name, event.currentTarget.value, instead)}
+      onInput={(event) => write(name, event.currentTarget.value, instead, unit)}
       onChange={() => settle(name, unit)}
     />
   );

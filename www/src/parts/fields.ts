@@ -60,14 +60,36 @@ function kitText(name: string): string | undefined {
 /** A blank stands for "emptied by the person", or the initial text would come back. */
 const emptied = " ";
 
-/** What stands in a field: the place's text, else the kit's, else the initial one. */
+/** Fields of the open job: what they are called, and where their texts are kept. */
+export const jobPrefix = "job:";
+
+export interface JobTexts {
+  textOf(path: string): string;
+  /** `unit` is that of a bare number. */
+  write(texts: Readonly<Record<string, string>>, unit: string | undefined): void;
+}
+
+let jobTexts: JobTexts | undefined;
+
+/** From now on the texts of the fields `job:<path>` are kept there. */
+export function keepJobTextsIn(kept: JobTexts | undefined): void {
+  jobTexts = kept;
+}
+
+/** What stands in a field: the job's text, or the place's, else the kit's, else the initial one. */
 export function textOf(name: string): string {
+  if (name.startsWith(jobPrefix)) return jobTexts?.textOf(name.slice(jobPrefix.length)) ?? "";
   const text = place().entries[name] ?? kitText(name) ?? initialText(name);
   return text === emptied ? "" : text;
 }
 
 /** Keeps what was typed; the fields that it takes the place of are emptied. */
-export function write(name: string, text: string, instead: readonly string[] = []): void {
+export function write(name: string, text: string, instead: readonly string[] = [], unit?: string): void {
+  if (name.startsWith(jobPrefix)) {
+    const emptied = text === "" ? [] : instead.map((other) => [other.slice(jobPrefix.length), ""] as const);
+    jobTexts?.write({ ...Object.fromEntries(emptied), [name.slice(jobPrefix.length)]: text }, unit);
+    return;
+  }
   // No refrigerant in a question does not mean that the person works with none.
   if (isOfKit(name) && !(name === "refrigerant" && text === "")) keepInKit(name, text);
   const replaced = text === "" ? [] : instead.map((other) => [other, ""] as const);
@@ -125,7 +147,7 @@ export function takesUnit(name: string): boolean {
  */
 export function settle(name: string, unit: string | undefined): void {
   const text = textOf(name);
-  if (settled(text, unit) !== text) write(name, settled(text, unit));
+  if (settled(text, unit) !== text) write(name, settled(text, unit), [], unit);
 }
 
 /** The text with the unit written into it, where it had none. */
@@ -175,6 +197,6 @@ function argument(name: string, found: unknown, quantity: QuantityKind | undefin
 }
 
 /** The last name of a field within others: `pressure` of `readings[2].pressure`. */
-function lastName(field: string): string {
-  return field.slice(field.lastIndexOf(".") + 1);
+export function lastName(field: string): string {
+  return field.slice(Math.max(field.lastIndexOf("."), field.lastIndexOf(":")) + 1);
 }

@@ -17,7 +17,8 @@ function refrigerants(): readonly string[] {
   return known;
 }
 
-export function RefrigerantChoice({ problems, none, isTitled }: {
+export function RefrigerantChoice({ name = "refrigerant", problems, none, isTitled }: {
+  readonly name?: string;
   readonly problems: readonly Problem[];
   /** The label of choosing none, where that can be chosen. */
   readonly none?: string | undefined;
@@ -27,7 +28,7 @@ export function RefrigerantChoice({ problems, none, isTitled }: {
   const choices = refrigerants().map((name) => ({ word: name, label: name }));
   return (
     <SelectField
-      name="refrigerant"
+      name={name}
       label={message("field-refrigerant")}
       isTitled={isTitled === true}
       none={none}

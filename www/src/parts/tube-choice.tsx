@@ -4,6 +4,7 @@ import type { JSX } from "preact";
 import { tubeSizes, type Problem } from "../core";
 import { message } from "../locale";
 import type { Choice } from "./choice-row";
+import { lastName } from "./fields";
 import { SelectField } from "./select-field";
 
 let known: readonly Choice[] | undefined;
@@ -17,7 +18,7 @@ export function tubeChoices(): readonly Choice[] {
   return known;
 }
 
-export function TubeChoice({ name, label = `field-${name}`, none, problems }: {
+export function TubeChoice({ name, label = `field-${lastName(name)}`, none, problems }: {
   readonly name: string;
   /** Message id of the label, where it is not the field's own. */
   readonly label?: string | undefined;

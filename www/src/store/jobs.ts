@@ -16,7 +16,7 @@ import type { Safekeeping, Unreadable } from "./safekeeping";
 import type { Summary } from "./summaries";
 
 export { clearing, moving, puttingIn, setting, takingOut, type After, type Change, type Edit } from "./edits";
-export { isSame, newId, read, type Item, type Path, type Tree, type TreeObject } from "./tree";
+export { isSame, newId, read, treeOf, type Item, type Path, type Tree, type TreeObject } from "./tree";
 export type { BackupChoice, BackupChoices, BackupJob, BackupPreview, Clash, Safekeeping, Step, Summary, Unreadable };
 export { openShelf, type ShelfOptions } from "./shelf";
 

@@ -10,6 +10,7 @@ import { SizeRow } from "./bench/size-row";
 
 const places = [
   { path: "", title: "title-bench" },
+  { path: "jobs", title: "title-jobs" },
   { path: "tubes", title: "title-tubes" },
   { path: "convert", title: "title-convert" },
   { path: "cards", title: "title-cards" },
@@ -17,8 +18,7 @@ const places = [
 
 export function Frame({ path, children }: { readonly path: string; readonly children: ComponentChildren }): JSX.Element {
   const { keeping, updateWaits } = offlineState();
-  const isCard = cards.some((card) => card.path === path);
-  const elsewhere = isCard || ["tubes", "convert", "cards", "settings"].includes(path);
+  const elsewhere = isCard(path) || ["jobs", "job", "tubes", "convert", "cards", "settings"].includes(path);
   const here = elsewhere ? path : "";
   return (
     <div class="frame" data-path={path} data-keeping={keeping}>
@@ -53,7 +53,7 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
             <a
               key={target}
               href={writePlace({ path: target, entries: {} })}
-              aria-current={here === target ? "page" : isCard && target === "cards" ? "true" : undefined}
+              aria-current={here === target ? "page" : isWithin(path, target) ? "true" : undefined}
             >
               {message(title)}
             </a>
@@ -62,4 +62,13 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
       </footer>
     </div>
   );
+}
+
+function isCard(path: string): boolean {
+  return cards.some((card) => card.path === path);
+}
+
+/** Whether a view belongs to one of the places below. */
+function isWithin(path: string, target: string): boolean {
+  return (target === "cards" && isCard(path)) || (target === "jobs" && path === "job");
 }

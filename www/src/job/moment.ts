@@ -1,0 +1,29 @@
+// Moments: as the core takes them, and as people read them.
+
+import { language } from "../locale";
+
+/** Now, as a job records it: universal time, and after the clock was set how often it has been. */
+export function momentNow(clockChanges = 0, at = Date.now()): string {
+  const moment = new Date(at).toISOString();
+  return clockChanges === 0 ? moment : `${moment}[_clock=${clockChanges}]`;
+}
+
+function dateOf(moment: string): Date | undefined {
+  const date = new Date(moment.replace(/\[.*$/, ""));
+  return Number.isNaN(date.getTime()) ? undefined : date;
+}
+
+/** Day and time where the phone is. */
+export function momentText(moment: string): string {
+  return dateOf(moment)?.toLocaleString(language, { dateStyle: "medium", timeStyle: "short" }) ?? moment;
+}
+
+/** The time of day alone. */
+export function timeOfDay(moment: string): string {
+  return dateOf(moment)?.toLocaleTimeString(language, { timeStyle: "short" }) ?? moment;
+}
+
+/** The day alone. */
+export function dayText(moment: string): string {
+  return dateOf(moment)?.toLocaleDateString(language, { dateStyle: "medium" }) ?? moment;
+}

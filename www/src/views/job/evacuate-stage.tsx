@@ -1,0 +1,5 @@
+import type { JSX } from "preact";
+
+export function EvacuateStage(): JSX.Element {
+  return <p />;
+}

@@ -1,0 +1,5 @@
+import type { JSX } from "preact";
+
+export function FlareStage(): JSX.Element {
+  return <p />;
+}

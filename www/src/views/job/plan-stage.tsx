@@ -1,0 +1,5 @@
+import type { JSX } from "preact";
+
+export function PlanStage(): JSX.Element {
+  return <p />;
+}

@@ -1,0 +1,5 @@
+import type { JSX } from "preact";
+
+export function RecordStage(): JSX.Element {
+  return <p />;
+}

@@ -1,0 +1,5 @@
+import type { JSX } from "preact";
+
+export function TightenStage(): JSX.Element {
+  return <p />;
+}

@@ -1,0 +1,37 @@
+// The jobs on this phone: search, state at a glance, new, practice.
+
+import type { JSX } from "preact";
+import { goTo, readPlace } from "../address";
+import { message } from "../locale";
+import { useShelf } from "../job/open-shelf";
+import { jobPlace } from "../job/stages";
+import { newJob, practiceJob } from "../job/new-job";
+import type { TreeObject } from "../store/jobs";
+import { JobList } from "./jobs/job-list";
+import { Safekeeping } from "./jobs/safekeeping";
+
+export function Jobs(): JSX.Element {
+  const shelf = useShelf();
+  const begin = (document: TreeObject): void => {
+    if (shelf === undefined) return;
+    const job = shelf.create(document);
+    goTo(readPlace(jobPlace(job.id)));
+    job.close();
+  };
+  return (
+    <main class="jobs">
+      <h1>{message("title-jobs")}</h1>
+      <p class="note">{message("intro-jobs")}</p>
+      <div class="job-starts">
+        <button class="framed" data-action="new-job" disabled={shelf === undefined} onClick={() => begin(newJob())}>
+          {message("jobs-new")}
+        </button>
+        <button class="framed" data-action="practice-job" disabled={shelf === undefined} onClick={() => begin(practiceJob())}>
+          {message("jobs-practice")}
+        </button>
+      </div>
+      {shelf && <JobList shelf={shelf} />}
+      {shelf && <Safekeeping shelf={shelf} />}
+    </main>
+  );
+}
