@@ -2493,6 +2493,10 @@ export interface HoldClock {
    */
   doubt?: ClockDoubt | null;
   /**
+   * What the clock will show when it is over; nothing once it is.
+   */
+  due?: Moment | null;
+  /**
    * How long it is to last, if that is known.
    */
   lasts?: Time | null;
