@@ -8,6 +8,7 @@ import { nowIn, useJob } from "../../../job/job-context";
 import { momentText } from "../../../job/moment";
 import { useTick } from "../../../job/tick";
 import { message } from "../../../locale";
+import { holdText } from "../../standing-test/ask";
 import { RingChoice } from "./ring-choice";
 
 export type ClockName = "pressureClock" | "pumpClock" | "vacuumClock";
@@ -43,8 +44,8 @@ export function HoldClock({ of, isRunning }: {
       {lasts != null && remaining != null && (
         <p data-remaining={Math.ceil(remaining)}>
           {remaining === 0
-            ? message("clock-over", { lasts: clockText(lasts) })
-            : message("clock-to-go", { lasts: clockText(lasts), remaining: clockText(Math.ceil(remaining)), due: momentText(due ?? "") })}
+            ? message("clock-over", { lasts: holdText(lasts) })
+            : message("clock-to-go", { lasts: holdText(lasts), remaining: clockText(Math.ceil(remaining)), due: momentText(due ?? "") })}
         </p>
       )}
       {doubt != null && (

@@ -75,7 +75,7 @@ function NextFigure({ kind, column }: { readonly kind: ReadingKind; readonly col
         {isBare && <span class="entry-unit">{unit()}</span>}
       </div>
       {near.length > 0 && (
-        <div class="step-buttons" role="group" aria-label={message("reading-steps", { field: message(label) })}>
+        <div class="step-buttons" data-count={near.length} role="group" aria-label={message("reading-steps", { field: message(label) })}>
           {near.map((step, place) => (
             <StepButton key={step.label} step={step} of={message(label)} side={place < half ? "down" : "up"} take={write} />
           ))}
