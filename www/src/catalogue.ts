@@ -4618,7 +4618,6 @@ export interface Setting {
  * Whether a wrench suits.
  */
 export interface WrenchFit {
-  accuracy: Ratio;
   /**
    * Whether the wrench, as far off as it may be, still hits the band at the nut; absent where the
    * plate gives one figure with no tolerance.
