@@ -32,7 +32,7 @@ export function FoundRows({ answer }: { readonly answer: VacuumHoldAnswer }): JS
         {plateau && waterRow("plateau-water", "vacuum-hold-plateau-water", plateau)}
         {waterRow("latest-water", "vacuum-hold-latest-water", latest)}
         {leak && <Row mark="leak-rate" name={message("vacuum-hold-rises")} figure={rateText(leak.rate)} beneath={`± ${rateText(leak.uncertainty)}`} />}
-        {leak?.gas != null && <Row mark="leak-gas" name={message("step-leak-gas")} figure={figureText("leak-rate", leak.gas, "significant")} />}
+        {leak?.gas != null && <Row mark="leak-gas" name={message("step-leak-gas")} figure={figureText("leak-rate", leak.gas, "table")} />}
         <Row
           mark="saturation"
           name={message("vacuum-hold-saturation", { temperature: ambient })}
