@@ -1,8 +1,7 @@
 //! The verdict, and how much longer to hold where there is none.
 
-use super::answer::LEAST_LEVEL;
 use super::posterior::{Posterior, Which};
-use super::{Cause, Hold};
+use super::{Cause, Hold, MICRON};
 use crate::quantity::choice;
 
 choice! {
@@ -57,6 +56,8 @@ const SHORTEST_HOLD: f64 = 120.0;
 const USUAL_HOLD: f64 = 900.0;
 /// Mean squared deviation of the readings above which no law fits: twice what the gauge's own scatter explains.
 const WORST_MISFIT: f64 = 4.0;
+/// Level under which a vacuum gauge shows nothing, Pa.
+const LEAST_LEVEL: f64 = MICRON;
 /// Unknowns of a law.
 const UNKNOWNS: f64 = 3.0;
 
