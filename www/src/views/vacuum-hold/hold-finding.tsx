@@ -35,17 +35,21 @@ const states: Readonly<Record<VacuumVerdict, MarkState>> = {
   open: "open",
 };
 
-/** What the hold comes to: the leak's rise, the plateau, or what the gauge shows. */
-function figuresOf({ latest, held, leak, plateau }: VacuumHoldAnswer): readonly FoundFigure[] {
+/** What the hold comes to: a leak's rise, moisture's plateau, else what the gauge shows. */
+function figuresOf({ verdict, latest, held, leak, plateau }: VacuumHoldAnswer): readonly FoundFigure[] {
   const now = message("vacuum-hold-after", { time: timeText(held) });
   const shown = `${now}: ${levelText(latest.pressure)}`;
-  if (leak) {
+  if (verdict === "leak" && leak) {
     const beneath = `± ${rateText(leak.uncertainty)}; ${shown}`;
     return [{ mark: "leak", name: message("vacuum-hold-rises"), quantity: "pressure-rate", si: leak.rate, unit: rateUnit(), beneath }];
   }
-  const [mark, name, { pressure, uncertainty }] = plateau ? ["plateau", message("vacuum-hold-levels-off"), plateau] as const : ["latest", now, latest] as const;
-  const beneath = [...(uncertainty === 0 ? [] : [`± ${differenceText(uncertainty)}`]), ...(plateau ? [shown] : [])].join("; ");
-  return [{ mark, name, quantity: "absolute-pressure", si: pressure, unit: vacuumUnit(), precision: levelPrecision(), beneath }];
+  const level = { quantity: "absolute-pressure", unit: vacuumUnit(), precision: levelPrecision() } as const;
+  if (verdict === "moisture" && plateau) {
+    const beneath = `± ${differenceText(plateau.uncertainty)}; ${shown}`;
+    return [{ ...level, mark: "plateau", name: message("vacuum-hold-levels-off"), si: plateau.pressure, beneath }];
+  }
+  const beneath = latest.uncertainty === 0 ? "" : `± ${differenceText(latest.uncertainty)}`;
+  return [{ ...level, mark: "latest", name: now, si: latest.pressure, beneath }];
 }
 
 /** How likely, what a verdict needs, and by how much that is met or missed. */
