@@ -300,6 +300,7 @@ export class Keeper implements Surroundings {
     const timeline = await this.read(job.id);
     job.isBeingRead = false;
     if (timeline instanceof Timeline) job.replace(timeline);
+    this.tell();
     void this.send(job);
   }
 

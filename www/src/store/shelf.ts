@@ -110,6 +110,7 @@ class WholeShelf implements Shelf {
   }
 
   create(content: TreeObject): OpenJob {
+    if (!isObject(treeOf(content))) throw new TypeError("a job is a tree of named members");
     return this.put({ ...content, id: newId(), edited: this.now().toISOString() });
   }
 
