@@ -65,6 +65,28 @@ test("jobs that went on apart are shown place by place and merged as chosen, in 
   assert.deepEqual(await takenWith([[id, "leave"]]), untouched);
 });
 
+test("a backup restores what has been removed, and puts a copy beside what is broken", async (t) => {
+  const { second, id, photo } = await twoPhones(t);
+  const file = await backup(second);
+  await second.evaluate((wanted) => shelf.remove(wanted), id);
+  await preview(second, file);
+  await second.evaluate(() => shelf.takeBackup(preview));
+  assert.deepEqual(await second.evaluate(() => [shelf.list().length, shelf.removed().length]), [1, 0]);
+  await second.evaluate(async (wanted) => {
+    await shelf.settled();
+    await rawly(["documents"], (found) => found.put({ id: wanted, schema: 1, number: 0, document: "broken" }));
+    await rawly(["photos"], (found) => found.clear());
+    globalThis.preview = await shelf.previewBackup(await (await shelf.backup()).text());
+  }, id);
+  await preview(second, file);
+  await second.evaluate(() => shelf.takeBackup(preview));
+  const names = () => second.evaluate(() => shelf.list().map(({ name, unreadable }) => [name, unreadable ?? ""]).sort());
+  assert.deepEqual(await names(), [["Cold room", ""], ["Cold room", "not-a-document"]]);
+  await second.evaluate((wanted) => shelf.purge(wanted), id);
+  assert.deepEqual(await names(), [["Cold room", ""]]);
+  assert.equal(await second.evaluate(async (wanted) => (await shelf.photo(wanted)).size, photo), 4);
+});
+
 test("a hostile or broken file does no harm", async (t) => {
   const { open } = await openStore(t);
   const page = await open();
