@@ -66,19 +66,18 @@ test("five hundred random edits in each of two windows: none is lost, and both e
   const put = log.filter(({ edit }) => edit.kind === "put").map(({ edit }) => edit.item.id);
   assert.deepEqual(document.readings.map((reading) => reading.id).sort(), put.filter((reading) => !wasTakenOut.has(reading)).sort());
   assert.deepEqual(document.joints.map((joint) => joint.id).sort(), joints.map((joint) => joint.id));
-  // What a window wrote last to a place stands there, or is declared, or the other had read it before it wrote.
-  const keyOf = (path) => JSON.stringify(path);
-  const told = states.map(({ clashes }) => new Set(clashes.map(({ path }) => keyOf(path))));
-  let overwritten = 0;
-  for (const path of [["plate", "charge"], ...joints.flatMap((joint) => ["torque", "nut"].map((name) => ["joints", `#${joint.id}`, name]))]) {
-    const written = log.filter(({ edit }) => keyOf(edit.path) === keyOf(path));
-    const last = written.at(-1);
-    const other = written.filter(({ by }) => by !== last?.by).at(-1);
-    if (other === undefined || last.seen >= other.number) continue;
-    overwritten += 1;
-    for (const places of told) assert.ok(places.has(keyOf(path)), `clash at ${path}`);
+  // Declared to both is each place that both wrote to without knowing of each other, and no other.
+  const fields = log.filter(({ edit }) => edit.kind === "set").map((entry) => ({ ...entry, place: entry.edit.path.join("/") }));
+  const isUnseen = (entry) => fields.some((other) => other.place === entry.place && other.by !== entry.by && other.number < entry.number && other.number > entry.seen);
+  const contradicted = [...new Set(fields.filter(isUnseen).map(({ place }) => place))].sort();
+  assert.ok(contradicted.length > 0);
+  for (const { clashes } of states) assert.deepEqual(clashes.map(({ path }) => path.join("/")).sort(), contradicted);
+  // Each from its own side.
+  for (const { path, mine, theirs } of states[0].clashes) {
+    const told = states[1].clashes.find((clash) => clash.path.join("/") === path.join("/"));
+    assert.deepEqual([told.mine, told.theirs], [theirs, mine]);
   }
-  t.diagnostic(`${states.map(({ clashes }) => clashes.length)} clashes declared, ${overwritten} of the last values overwritten unseen`);
+  t.diagnostic(`${contradicted.length} places with clashes, ${fields.filter(isUnseen).length} entries made without knowing of another`);
 });
 
 test("a window that wrote without hearing of the other is told what stood against it", async (t) => {
