@@ -34,6 +34,7 @@ export class Keeper implements Surroundings {
   /** What arrives of jobs that are just being read. */
   private readonly arriving = new Map<string, Set<(StoredEntry | Cut)[]>>();
   private wait = shortestWait;
+  private sending: ReturnType<typeof setTimeout> | undefined;
   private retrying: ReturnType<typeof setTimeout> | undefined;
   private heard: Set<string> | undefined;
 
@@ -106,8 +107,15 @@ export class Keeper implements Surroundings {
     this.listing.summaries.put({ ...summaryOf(job.document, job.glance), ...(removed !== undefined && { removed }) });
     job.isSummaryStale = true;
     this.jobs.set(job.id, job);
-    void this.send(job);
+    // Once the edit has been drawn; a hidden page draws nothing, and its timers are slow.
+    if (document.hidden) void this.send(job);
+    else this.sending ??= setTimeout(() => this.sendAll());
     this.tell();
+  }
+
+  private sendAll(): void {
+    this.sending = undefined;
+    for (const job of this.jobs.values()) void this.send(job);
   }
 
   closed(job: KeptJob): void {
@@ -181,7 +189,7 @@ export class Keeper implements Surroundings {
   retry(): void {
     clearTimeout(this.retrying);
     this.retrying = undefined;
-    for (const job of this.jobs.values()) void this.send(job);
+    this.sendAll();
     this.listing.retry();
     void this.photos.write().then((isWritten) => isWritten && this.succeeded());
   }
@@ -262,6 +270,7 @@ export class Keeper implements Surroundings {
   close(): void {
     this.flush();
     clearTimeout(this.retrying);
+    clearTimeout(this.sending);
     this.connection.close();
     this.neighbours.close();
     this.newerDisk?.close();

@@ -8,11 +8,14 @@ useBrowser();
 
 test("edits survive a page that is left in the very moment of typing", async (t) => {
   const { open } = await openStore(t);
-  const page = await open();
+  // The last thing that the page does, after which it never runs again.
+  const page = await open(() => addEventListener("pagehide", () => globalThis.atLast?.()));
   const id = await createJob(page);
   await page.evaluate(() => {
-    for (let letter = 1; letter <= 50; letter++) job.apply(store.setting(["name"], "x".repeat(letter)));
-    job.apply(store.puttingIn(["readings"], { id: "one", pressure: "40 bar" }));
+    globalThis.atLast = () => {
+      for (let letter = 1; letter <= 50; letter++) job.apply(store.setting(["name"], "x".repeat(letter)));
+      job.apply(store.puttingIn(["readings"], { id: "one", pressure: "40 bar" }));
+    };
     location.replace("about:blank");
   });
   await page.waitForURL("about:blank");
