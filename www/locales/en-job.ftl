@@ -299,6 +299,7 @@ files-choice-leave-new = Leave it out
 files-whose = Which holds
 files-mine = here
 files-theirs = in the file
+files-added = is added: nothing stands here
 files-take = Take over ({ $count })
 files-leave = Leave everything as it is
 

@@ -88,6 +88,7 @@ function OneDifference({ difference: { path, mine, theirs: found }, name, theirs
         <dd>{contentText(mine)}</dd>
         <dt>{message("files-theirs")}</dt>
         <dd>{contentText(found)}</dd>
+        {theirs !== undefined && <dd class="added">{message("files-added")}</dd>}
       </dl>
     );
   }
