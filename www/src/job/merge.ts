@@ -48,8 +48,7 @@ export async function take(shelf: Shelf, preview: Backup, jobs: readonly MergedJ
   const wanted = jobs.filter((one) => decisionOf(decisions, one).kind !== "leave");
   const choices: BackupChoices = new Map(jobs.map((one): [string, BackupChoice] => [one.job.id, choiceOf(decisionOf(decisions, one))]));
   await shelf.takeBackup(preview, choices);
-  for (const { job, standing } of wanted) {
-    if (standing === "removed") await shelf.restore(job.id);
+  for (const { job } of wanted) {
     const opened = await shelf.open(job.id);
     if (opened.kind !== "job") continue;
     keepGlance(opened.job);
