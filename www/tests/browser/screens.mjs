@@ -65,5 +65,6 @@ export const screens = [
   { name: "running-mistaken", place: "#/running?refrigerant=R-410A&suctionGaugePressure=strong&liquidGaugePressure=21.8 bar&liquidLineTemperature=36.5 °C&returnDryBulb=24 °C&returnWetBulb=30 °C&supplyDryBulb=16 °C", at: '[data-problem-of="suctionGaugePressure"]' },
   { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78&thickness=13 mm" },
   { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100&thickness=1 m", at: '[data-problem-of="thickness"]' },
+  { name: "jobs", place: "#/jobs" },
   { name: "settings", place: "#/settings" },
 ];
