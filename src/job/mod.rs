@@ -37,7 +37,7 @@ pub use instruments::{
 pub use joint::{JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLook, RemadeInput};
 pub use joint_state::{JointAssessment, JointState, JointStep};
 pub use order::{Alarm, OrderRule, Override, OverrideInput};
-pub use plan::PlateLimits;
+pub use plan::PlanLimits;
 pub use release::AfterRelease;
 pub use stage::{Fact, OpenItem, OpenMatter, StageAssessment, StageState};
 
@@ -95,7 +95,7 @@ pub struct Assessment {
     /// The room: of the stages plan, record.
     pub room_limit: Option<RoomLimitAnswer>,
     /// How the lines keep to the plate: of the stages plan, record.
-    pub plate_limits: Option<PlateLimits>,
+    pub plate_limits: Option<PlanLimits>,
     /// The pressure hold: of the stages pressure test, record.
     pub standing_test: Option<StandingTestAnswer>,
     /// Where the readings of the pressure hold stand in the document.

@@ -17,7 +17,7 @@ use crate::quantity::{Entry, GaugePressure, Length, PressureDifference, Temperat
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 #[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
 #[serde(rename_all = "camelCase")]
-pub struct PlateLimits {
+pub struct PlanLimits {
     /// Length against the longest allowed.
     pub length: Option<Judgement<Length, Length>>,
     /// Lift against the largest allowed.
@@ -32,7 +32,7 @@ pub struct PlateLimits {
 pub(super) struct Plan {
     pub charge: Option<ChargeAnswer>,
     pub room_limit: Option<RoomLimitAnswer>,
-    pub limits: PlateLimits,
+    pub limits: PlanLimits,
     /// Whether the charge is more than a room allows.
     pub is_above_room_limit: bool,
 }
@@ -112,7 +112,7 @@ impl Plan {
         let charge = charge_of(draft, reading, parts);
         let room_limit = room_limit_of(draft, reading, parts, charge.as_ref());
         let (length, lift) = runs(draft, reading, parts);
-        let limits = PlateLimits {
+        let limits = PlanLimits {
             length,
             lift,
             liquid_line: rating(draft, reading, parts, (parts.liquid_line, &LIQUID_TUBE)),

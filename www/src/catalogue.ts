@@ -2260,7 +2260,7 @@ export interface Assessment {
   /**
    * How the lines keep to the plate: of the stages plan, record.
    */
-  plateLimits?: PlateLimits2 | null;
+  plateLimits?: PlanLimits | null;
   /**
    * Clock of the pressure hold.
    */
@@ -2509,7 +2509,7 @@ export interface Band3 {
 /**
  * How the lines keep to what the plate allows; absent where the plate or the line is not entered.
  */
-export interface PlateLimits2 {
+export interface PlanLimits {
   /**
    * What the tube of the gas line bears, against the design pressure.
    */

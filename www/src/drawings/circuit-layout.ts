@@ -160,13 +160,27 @@ function alongLine(run: Run, route: Route, ends: {
   };
   run.outdoorPorts.forEach((joint, place) => put(joint, { x: ends.from + radius + 2, y: ends.starts[place] ?? 0 }, { x: 0, y: route.side }));
   run.indoorPorts.forEach((joint, place) => put(joint, { x: ends.to - radius - 2, y: ends.ends[place] ?? 0 }, { x: 0, y: route.side }));
-  const [skip, total] = [radius + 2, lengthOf(route.points)];
-  run.along.forEach((joint, place) => {
-    const share = (place + 1) / (run.along.length + 1);
-    const { point, along } = pointAt(route.points, skip + (total - 2 * skip) * share);
-    put(joint, point, { x: -along.y * route.side, y: along.x * route.side });
-  });
+  for (const [place, { point, along }] of spread(run.along.length, route.points, radius, [...before, ...placed]).entries()) {
+    const joint = run.along[place];
+    if (joint) put(joint, point, { x: -along.y * route.side, y: along.x * route.side });
+  }
   return placed;
+}
+
+/** Evenly along the way, all of them moved on together to where they keep most apart from the others. */
+function spread(count: number, points: readonly Point[], radius: number, placed: readonly PlacedJoint[]): readonly PointOnWay[] {
+  const [skip, total] = [radius + 2, lengthOf(points)];
+  const moves = [0, 0.1, -0.1, 0.2, -0.2, 0.3, -0.3, 0.4, -0.4];
+  const tries = moves.map((move) =>
+    Array.from({ length: count }, (_, place) => pointAt(points, skip + ((total - 2 * skip) * (place + 1 + move)) / (count + 1))),
+  );
+  const gapOf = (feet: readonly PointOnWay[]): number => leastGap([...feet.map(({ point }) => point), ...placed.map(({ at }) => at)]);
+  return tries.reduce((best, feet) => (gapOf(feet) > gapOf(best) + 0.5 ? feet : best));
+}
+
+function leastGap(points: readonly Point[]): number {
+  const gaps = points.flatMap((one, place) => points.slice(place + 1).map((other) => distance(one, other)));
+  return Math.min(Infinity, ...gaps);
 }
 
 /** The nearest place from the foot outwards where a mark touches no other. */
@@ -195,8 +209,13 @@ function distance(one: Point, other: Point): number {
   return Math.hypot(other.x - one.x, other.y - one.y);
 }
 
+interface PointOnWay {
+  readonly point: Point;
+  readonly along: Point;
+}
+
 /** The point so far along the way, and the direction there. */
-function pointAt(points: readonly Point[], far: number): { readonly point: Point; readonly along: Point } {
+function pointAt(points: readonly Point[], far: number): PointOnWay {
   let left = far;
   for (const [place, end] of points.slice(1).entries()) {
     const start = points[place] ?? end;
@@ -222,6 +241,5 @@ function fitted(layout: Omit<CircuitLayout, "height" | "nearest">, letter: numbe
     Object.entries(layout.lines).map(([line, { path, stubs, width }]) => [line, { path: path.map(down), stubs: stubs.map((stub) => stub.map(down)), width }]),
   ) as unknown as CircuitLayout["lines"];
   const placed = joints.map(({ joint, foot, at }) => ({ joint, foot: down(foot), at: down(at) }));
-  const gaps = placed.flatMap((one, place) => placed.slice(place + 1).map((other) => distance(one.at, other.at)));
-  return { ...layout, height: bottom - top, indoor: down(indoor), outdoor: down(outdoor), lines, joints: placed, nearest: Math.min(Infinity, ...gaps) };
+  return { ...layout, height: bottom - top, indoor: down(indoor), outdoor: down(outdoor), lines, joints: placed, nearest: leastGap(placed.map(({ at }) => at)) };
 }

@@ -30,7 +30,7 @@ export function StageList(): JSX.Element {
               <VerdictMark state={marks[stage.state]} />
               <span class="stage-title">
                 <b>{message(`stage-${stage.stage}`)}</b>
-                <span class="stage-state">{message(`stage-state-${stage.state}`)}</span>
+                <span class="stage-state">{message(`stage-short-${stage.state}`)}</span>
                 {isNext && <em>{message("stage-next")}</em>}
               </span>
               <Known stage={stage} />
