@@ -5,11 +5,12 @@ import { Cautions } from "../../parts/cautions";
 import { JointList } from "./joints/joint-list";
 import { JointWalk } from "./joints/joint-walk";
 import { NutView } from "./joints/nut-view";
+import { TightenedAct } from "./joints/tightened-act";
 
 export function TightenStage(): JSX.Element {
   return (
     <>
-      <JointWalk work={{ kinds: ["flare", "cap"], steps: ["oil", "tighten", "remake"] }} view={NutView} />
+      <JointWalk work={{ kinds: ["flare", "cap"], steps: ["oil", "tighten", "remake"] }} view={NutView} act={TightenedAct} />
       <JointList stage="tighten" />
       <Cautions ids={["torque-caution-wrench", "torque-caution-code"]} />
     </>
