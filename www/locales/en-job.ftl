@@ -542,3 +542,53 @@ leak-looked-at = Looked at { $at }
 leak-remake = It leaks: let the pressure off before anything is touched. Tighten within the band or make it anew.
 leak-cap = It leaks: clean the seal, put the cap on again, look again.
 leak-to-joint = To the joint
+
+# The holds: clocks, readings, what the phone can and cannot do.
+clock-pressureClock = Pressure hold
+clock-pumpClock = Pump
+clock-vacuumClock = Vacuum hold
+clock-since = since { $moment }
+clock-to-go = Of { $lasts } at least, { $remaining } to go: over { $due }.
+clock-over = Its { $lasts } are over.
+clock-pressure-ended = The pressure hold has ended: the pump has run since.
+clock-vacuum-ended = The vacuum hold has ended: a valve was opened since.
+waking-awake = The screen stays awake while the clock runs.
+waking-asleep = The screen is kept awake as soon as this page is looked at.
+waking-refused = The phone refuses to keep the screen awake, perhaps to save the battery. The clock stays right.
+waking-not-offered = This browser cannot keep the screen awake. The clock stays right when it goes dark.
+ring-ask = Ring when it is over
+ring-granted = Rings, and shows a notice of the phone.
+ring-denied = Rings here; this browser allows no notice.
+ring-default = Rings here; no notice was allowed.
+ring-not-offered = Rings here; this browser has no notices.
+ring-limits = A closed page cannot ring, and a phone that sleeps may ring late. To be sure set an alarm as well: { $due }.
+ring-over = The time of the hold is over: read the gauge.
+reading-next = Next reading
+reading-gauge = Gauge
+reading-vacuum = Vacuum gauge
+reading-take = Read now
+reading-hint = What was read last stands ready. Set what has changed, then Read now: the time goes with it.
+reading-kept = Kept at { $time }: { $texts }
+reading-steps = { $field }, steps
+reading-begins-detail = Gas was let in or out, or a joint was made anew
+reading-valve = The pump
+reading-before-hold = before this hold
+reading-rows = Readings { $from } to { $to }:
+reading-row = Reading { $row }, { $time }, { $pressure }:
+reading-take-out = Take reading { $number } out
+valved-off-false = pump running
+valved-off-true = valved off
+readings-count = { $count ->
+    [0] No readings yet
+    [one] One reading
+   *[other] { $count } readings
+}
+readings-paste-hint = One row a line: { $names }. The time as 2026-11-25 18:40, or 18:40 alone for the last day. Semicolons, tabs or blanks between them.
+rows-paste-no-time = Line { $line } has no time such as 18:40: “{ $text }”
+pressure-test-empty = With the design pressure of the plate: the test pressure and the way up to it. With readings: weather or leak.
+pressure-test-looks = Each joint under the soap
+pressure-test-looks-note = Soap on all around, wait a minute, look from every side.
+evacuate-pump = Pump
+evacuate-pump-now = The pump draws now
+evacuate-pump-again = It draws anew, from now
+evacuate-cores-detail = Their bore holds the pump back most

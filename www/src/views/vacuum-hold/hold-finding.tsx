@@ -10,7 +10,11 @@ import { vacuumUnit } from "../../parts/vacuum-unit";
 import { rateUnit, shownAt, type Asked } from "./ask";
 import { differenceText, levelPrecision, levelText, rateText, timeText } from "./texts";
 
-export function HoldFinding({ asked: { hold, problems } }: { readonly asked: Asked }): JSX.Element {
+/** `empty` is what is said before anything is known. */
+export function HoldFinding({ asked: { hold, problems }, empty = message("vacuum-hold-empty") }: {
+  readonly asked: Pick<Asked, "hold" | "problems">;
+  readonly empty?: string;
+}): JSX.Element {
   return (
     <Finding
       figures={hold ? figuresOf(hold) : []}
@@ -18,7 +22,7 @@ export function HoldFinding({ asked: { hold, problems } }: { readonly asked: Ask
       sentence={hold && (hold.reason == null ? message(`vacuum-hold-means-${hold.verdict}`) : message(`choice-${hold.reason}`))}
       problems={problems}
       shownAt={shownAt()}
-      empty={message("vacuum-hold-empty")}
+      empty={empty}
       cautions={["pump-down-caution-compressor"]}
     >
       {hold?.likelihoods && <p data-margin>{marginText(hold)}</p>}

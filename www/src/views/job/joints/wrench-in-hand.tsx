@@ -46,7 +46,7 @@ function Lever({ joint }: { readonly joint: JointAssessment }): JSX.Element | nu
     <>
       {step && <LeverDrawing step={step} nutAcrossFlats={joint.nutAcrossFlats} />}
       {step && <Working steps={[step]} of={message("figure-wrench-setting")} />}
-      <WrenchFit fit={reply.answer.wrench} band={reply.answer.band} />
+      <WrenchFit answer={reply.answer} />
     </>
   );
 }
