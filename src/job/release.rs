@@ -251,8 +251,8 @@ fn after(parts: &Parts<'_>) -> Option<Result<AfterRelease, Problems>> {
             ..SaturationInput::default()
         })
     };
-    let both =
-        at(temperature - uncertainty).and_then(|cold| Ok((cold, at(temperature + uncertainty)?)));
+    let off = uncertainty + UNEVEN;
+    let both = at(temperature - off).and_then(|cold| Ok((cold, at(temperature + off)?)));
     Some(both.map(|(cold, warm)| {
         let expected = Band::new(cold.dew_gauge_pressure, warm.bubble_gauge_pressure);
         let pressure = match parts.release.gauge_pressure {

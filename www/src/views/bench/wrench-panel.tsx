@@ -29,7 +29,7 @@ export function WrenchPanel(): JSX.Element {
       {step && <View step={step} />}
       <WrenchFields problems={problems} />
       {step && <Working steps={[step]} of={message("figure-wrench-setting")} />}
-      {"answer" in fitted && <WrenchFit fit={fitted.answer.wrench} band={fitted.answer.band} />}
+      {"answer" in fitted && <WrenchFit answer={fitted.answer} />}
       <EntryField name="wrenchRange" problems={problems} unit={unitOf("torque")} words />
       <EntryField name="wrenchAccuracy" problems={problems} unit="%" />
     </section>
@@ -109,10 +109,7 @@ function WrenchFields({ problems }: { readonly problems: readonly Problem[] }): 
   );
 }
 
-function WrenchFit({ fit, band }: {
-  readonly fit: TorqueAnswer["wrench"];
-  readonly band: TorqueAnswer["band"];
-}): JSX.Element {
+function WrenchFit({ answer: { wrench: fit, band, accuracy } }: { readonly answer: TorqueAnswer }): JSX.Element {
   if (fit === undefined || fit === null) {
     return (
       <div class="fit">
@@ -121,7 +118,7 @@ function WrenchFit({ fit, band }: {
       </div>
     );
   }
-  const { verdict, trusted, onScale, hitsBand, accuracy } = fit;
+  const { verdict, trusted, onScale, hitsBand } = fit;
   return (
     <div class="fit" data-fit={verdict}>
       <h3>{message(`wrench-fit-${verdict}`)}</h3>
