@@ -67,6 +67,7 @@ field-unions = Flare unions along the line
 field-vacuumGauge = Vacuum gauge
 field-valvedOff = Pump valved off
 field-version = Document version
+field-words = Search
 field-withAdapter = With the offset adapter
 field-wrench = Torque wrench
 
@@ -198,27 +199,148 @@ bring-brazing = Torch and filler; nitrogen to flow while brazing
 bring-protection = Eye protection and gloves
 bring-flammable-gear = Fire extinguisher and leak detector for flammable refrigerant
 
-intro-jobs = One record from the plate to the signature. Kept on this phone, nothing is sent.
-jobs-new = New job
-jobs-practice = Practice job
-jobs-unnamed = Job without a name
-jobs-kept = Jobs are kept on this phone.
-jobs-in-memory-private = This window keeps nothing: jobs last until it is closed. Save them as a file.
-jobs-in-memory-refused = This browser refuses storage: jobs last until the page is closed. Save them as a file.
-jobs-in-memory-blocked = Another window holds an older version of this page. Close or reload it; until then jobs are kept in memory only.
-jobs-in-memory-newer = A newer version of this page has stored here. Reload; until then jobs are kept in memory only.
-jobs-in-memory-full = The storage of this phone is full: what is new is kept in memory only. Save it as a file and make space.
-jobs-in-memory-failed = The storage of this phone does not answer: jobs are kept in memory only. Save them as a file.
 job-absent = There is no such job on this phone.
 job-unreadable-not-a-document = What is stored of this job is no job.
 job-unreadable-no-document = Nothing is stored of this job.
 job-unreadable-bad-edit = A step of this job's history cannot be read.
 job-unreadable-newer = A newer version of this page has written this job. Update first.
 job-unreadable-out-of-reach = The storage does not give this job just now.
-job-undo = Undo
-job-redo = Redo
 job-next = Next: { $stage }
 fact-told = { $fact } { $figure }
 fact-uncertain = { $figure } ± { $uncertainty }
 joint-named = { $line }, { $place }
 joint-counted = { $place } { $count }
+
+# The list of jobs, where they are kept, and as files.
+
+intro-jobs = One record from the plate to the signature. Nothing is sent.
+jobs-new = New job
+jobs-practice = Practice job
+jobs-unnamed = Job without a name
+jobs-empty = No job yet. Begin a new one, or look around in the practice job: complete, invented, with faults to find.
+jobs-count = { $count ->
+    [one] 1 job
+   *[other] { $count } jobs
+}, the last edited first
+jobs-found = { $count ->
+    [0] No job has these words in its name, state, place or customer
+    [one] 1 job found
+   *[other] { $count } jobs found
+}
+jobs-more = Show more ({ $count })
+jobs-actions = What to do with { $name }
+jobs-duplicate = Duplicate as template
+jobs-duplicate-hint = The copy keeps plate, lines, rooms and instruments. It has no readings, no records of joints, no notes, photos or names under it.
+jobs-copy-named = Copy of { $name }
+jobs-delete = Delete
+jobs-deleted = Deleted: { $name }
+jobs-put-back = Put back
+jobs-removed = Deleted jobs ({ $count })
+jobs-removed-hint = They can be put back for 30 days.
+jobs-deleted-at = Deleted { $at }
+jobs-delete-for-good = Delete for good
+jobs-delete-asked = This cannot be taken back. Delete it with its photos?
+jobs-delete-surely = Yes, delete for good
+jobs-delete-not = No, leave it
+jobs-unreadable-hint = Nothing of it is lost: save what is stored, it can be looked into.
+jobs-save-raw = Save what is stored
+
+jobs-kept-granted = Jobs are kept on this phone, and the browser has promised not to clear them.
+jobs-kept-not-asked = Jobs are kept on this phone.
+jobs-kept-refused = Jobs are kept on this phone, but the browser may clear them when it wants space. Put this page on the home screen, and save a backup from time to time.
+jobs-in-memory-private = This window keeps nothing: jobs last until it is closed. Save them to a file, or open the page in an ordinary window.
+jobs-in-memory-refused = This browser refuses storage: jobs last until the page is closed. Save them to a file, or allow this page to store in the browser’s settings.
+jobs-in-memory-blocked = Another window holds an older version of this page. Close or reload it; until then jobs are kept in memory only.
+jobs-in-memory-newer = A newer version of this page has stored here. Reload; until then jobs are kept in memory only.
+jobs-in-memory-full = The storage of this phone is full: what is new is kept in memory only. Save it to a file, then make space: delete jobs for good, or other things on the phone.
+jobs-in-memory-failed = The storage of this phone does not answer: jobs are kept in memory only. Save them to a file. Writing is tried again and again.
+jobs-unsaved = Not on this phone yet: { $count ->
+    [one] 1 edit
+   *[other] { $count } edits
+}
+
+files-heading = Backup
+files-hint = All jobs with their photos in one file, to be kept elsewhere. A backup, or the file of one job, is opened here; what it would change is shown first.
+files-backup = Save all jobs to a file
+files-open = Open a file
+files-saved = Saved. Look among the downloads.
+files-taken = Taken over.
+files-failed = The file could not be made. Try again; jobs stay as they are.
+files-unreadable = This file cannot be read.
+files-not-a-backup = This is no backup and no job, or it was cut off. Nothing was changed.
+files-newer = A newer version of this page has written this file. Update first. Nothing was changed.
+files-made = File of { $made }
+files-no-jobs = No job is in it
+files-count-new = new: { $count }
+files-count-removed = deleted here: { $count }
+files-count-differs = differing: { $count }
+files-count-same = the same: { $count }
+files-count-refused = not to be read: { $count }
+files-broken = Jobs and photos in the file that cannot be read: { $count }. They are left alone.
+files-more-new = and { $count } more that are not on this phone; they are taken too
+files-refused-newer = A later version of Coldwright has written this job. Update first.
+files-refused-broken = This job cannot be read.
+files-standing-new = Not on this phone; edited { $edited }
+files-standing-removed = Edited { $edited }
+files-standing-differs = Edited { $edited }
+files-standing-same = The same
+files-standing-refused = Edited { $edited }
+files-standing-both-new = Edited { $edited }
+files-standing-both-removed = Deleted on this phone. In the file edited { $edited }, here { $mine }
+files-standing-both-differs = In the file edited { $edited }, here { $mine }
+files-standing-both-same = The same
+files-standing-both-refused = In the file edited { $edited }, here { $mine }
+files-choice = What to do
+files-choice-leave = Leave mine
+files-choice-take = Take theirs
+files-choice-by-field = Choose by field
+files-choice-take-new = Take it
+files-choice-leave-new = Leave it out
+files-whose = Which holds
+files-mine = here
+files-theirs = in the file
+files-take = Take over ({ $count })
+files-leave = Leave everything as it is
+
+place-within = { $outer }: { $inner }
+place-number = no. { $number }
+place-item = entry
+place-nothing = nothing
+place-entries = { $count ->
+    [one] 1 entry
+   *[other] { $count } entries
+}
+place-more = { $texts }; …
+
+glance-stage = { $stage } { $state }
+glance-next = next: { $stage }
+glance-all-done = every stage is done
+
+# The head of a job.
+
+job-undo = Undo
+job-redo = Redo
+step-places = { $place } and { $count } more
+job-kept = Kept on this phone
+job-being-kept = Being kept …
+job-unsaved = Not on this phone yet: { $count }
+job-names = Name, place, people
+job-save-file = Save this job to a file
+job-save-file-hint = One JSON file, without photos. Open it on another phone under Jobs, Backup.
+clash-heading = Also changed in another window
+clash-mine = you wrote
+clash-theirs = the other window wrote
+clash-standing = stands now
+clash-take-mine = Take mine
+clash-take-theirs = Take the other
+clash-leave = Leave what stands
+
+# What a new job begins with, in the settings.
+
+defaults-heading = A new job begins with
+defaults-hint = Wrench and adapter from above, and these. Each job can have its own; a change here changes no job that is there.
+field-ownGaugeResolution = Smallest step of your pressure gauge
+field-ownGaugeUncertainty = Pressure gauge may be off by
+field-ownThermometerUncertainty = Thermometer may be off by
+field-ownVacuumGaugeResolution = Smallest step of your vacuum gauge
+field-ownScaleResolution = Smallest step of your scale

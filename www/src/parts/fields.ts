@@ -21,6 +21,12 @@ const kitFields: readonly string[] = [
   "refrigerant",
   "altitude",
   "vacuumUnit",
+  "technician",
+  "ownGaugeResolution",
+  "ownGaugeUncertainty",
+  "ownThermometerUncertainty",
+  "ownVacuumGaugeResolution",
+  "ownScaleResolution",
 ];
 
 /**
