@@ -62,6 +62,15 @@ impl<'a> Times<'a> {
         }
     }
 
+    /// Why the time from the first moment until `now` is doubtful: a clock that shows less than at the last one
+    /// was set back.
+    pub fn doubt_at(&self, now: Moment) -> Option<ClockDoubt> {
+        let since_last = self
+            .last
+            .and_then(|last| self.clock.between(last, now).doubt);
+        self.doubt.or(since_last)
+    }
+
     /// The time of the next moment.
     pub fn next(&mut self, at: &Entry<Moment>) -> Entry<Time> {
         let at = match at {

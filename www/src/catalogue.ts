@@ -816,6 +816,10 @@ export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkyle
  */
 export type JointOrder = number;
 /**
+ * torque in N·m
+ */
+export type Torque = number & {readonly quantity?: "torque"};
+/**
  * How a joint is made.
  */
 export type JointKind = "flare" | "brazed" | "cap";
@@ -851,10 +855,6 @@ export type JointPlace =
   | "valve-cap"
   | "service-port-cap"
   | "own";
-/**
- * torque in N·m
- */
-export type Torque = number & {readonly quantity?: "torque"};
 /**
  * How far a joint has come.
  */
@@ -2371,6 +2371,14 @@ export interface Fact {
  */
 export interface JointAssessment {
   /**
+   * What to enter as the order of a joint that is to come right after it; the last one needs none.
+   */
+  after?: JointOrder | null;
+  /**
+   * What to aim at, at the nut.
+   */
+  aim?: Torque | null;
+  /**
    * Band of its cone.
    */
   cone?: Band | null;
@@ -2434,7 +2442,7 @@ export interface JointAssessment {
    */
   remade: number;
   /**
-   * What to set on the wrench: with the adapter if it is on.
+   * What to set on the wrench: with the adapter if it is on; absent as long as its lever cannot be told.
    */
   setting?: Torque | null;
   state: JointState;
@@ -2454,6 +2462,10 @@ export interface JointAssessment {
    * Outside diameter of its tube.
    */
   tube?: Length | null;
+  /**
+   * Whether the offset adapter is on the wrench: as recorded, else if there is one.
+   */
+  withAdapter: boolean;
 }
 /**
  * A verdict on a figure.
