@@ -6,6 +6,8 @@ import { openText } from "../../job/job-words";
 import { stageOf, useJob } from "../../job/job-context";
 import { jobPlace, stages } from "../../job/stages";
 import { message } from "../../locale";
+import { Photos } from "./photos";
+import { StageAlarms } from "./stage-alarms";
 
 export function StageFrame({ stage, children }: { readonly stage: Stage; readonly children: ComponentChildren }): JSX.Element {
   const { job, assessment } = useJob();
@@ -13,7 +15,9 @@ export function StageFrame({ stage, children }: { readonly stage: Stage; readonl
   const next = stages[stages.indexOf(stage) + 1];
   return (
     <>
+      <StageAlarms stage={stage} />
       {children}
+      {stage !== "record" && <Photos stage={stage} />}
       {found && found.open.length > 0 && (
         <ul class="open-items">
           {found.open.map((item) => (

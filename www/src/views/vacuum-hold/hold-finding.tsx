@@ -53,7 +53,7 @@ function pressure(mark: string, name: string, { pressure: si, uncertainty }: Vac
 }
 
 /** How likely, what a verdict needs, and by how much that is met or missed. */
-function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
+export function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
   return message("vacuum-hold-margin", {
     verdict,
     probability: percent(probability),
