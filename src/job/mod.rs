@@ -2,6 +2,7 @@
 //! wrong.
 
 mod bring;
+mod circuit;
 mod clock;
 mod document;
 mod evacuation;
@@ -22,6 +23,7 @@ mod stage;
 use serde::Serialize;
 
 pub use bring::{BringItem, BringMatter};
+pub use circuit::Circuit;
 pub use clock::{Clock, ClockDoubt, Passed};
 pub use document::{
     ClockChangeInput, DOCUMENT_VERSION, EvacuationInput, GaugeReadingInput, JobAccessoryInput,
@@ -36,6 +38,7 @@ pub use instruments::{
 pub use joint::{JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLook, RemadeInput};
 pub use joint_state::{JointAssessment, JointState, JointStep};
 pub use order::{Alarm, OrderRule, Override, OverrideInput};
+pub use plan::PlateLimits;
 pub use recorded::{RecordedMoment, RecordedPressure, RecordedVacuum};
 pub use release::{AfterRelease, BeforeRelease};
 pub use stage::{Fact, OpenItem, OpenMatter, StageAssessment, StageState};
@@ -79,6 +82,8 @@ pub struct Assessment {
     pub next: Option<Stage>,
     /// The joints in the order of work.
     pub joints: Vec<JointAssessment>,
+    /// The way of the lines from unit to unit.
+    pub circuit: Circuit,
     /// Clock of the pressure hold.
     pub pressure_clock: Option<HoldClock>,
     /// Clock of the pump.
@@ -91,6 +96,8 @@ pub struct Assessment {
     pub charge: Option<ChargeAnswer>,
     /// The room: of the stages plan, record.
     pub room_limit: Option<RoomLimitAnswer>,
+    /// How the lines keep to the plate: of the stages plan, record.
+    pub plate_limits: Option<PlateLimits>,
     /// The pressure hold: of the stages pressure test, record.
     pub standing_test: Option<StandingTestAnswer>,
     /// Where the readings of the pressure hold stand in the document.
@@ -241,6 +248,7 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
     Assessment {
         next: next.map(|stage| stage.stage),
         stages,
+        circuit: Circuit::of(&parts),
         pressure_clock: pressure_test.clock,
         pump_clock: evacuation.pump,
         vacuum_clock: evacuation.clock,
@@ -249,6 +257,7 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
             .charge
             .filter(|_| is_wanted(&[Stage::Plan, Stage::ReleaseAndCharge])),
         room_limit: plan.room_limit.filter(|_| is_wanted(&[Stage::Plan])),
+        plate_limits: is_wanted(&[Stage::Plan]).then_some(plan.limits),
         standing_test: pressure_test
             .answer
             .filter(|_| is_wanted(&[Stage::PressureTest])),

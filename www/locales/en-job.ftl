@@ -422,12 +422,6 @@ leak-remake = It leaks: let the pressure off before anything is touched. Tighten
 leak-cap = It leaks: clean the seal, put the cap on again, look again.
 leak-to-joint = To the joint
 
-# What broke the order of work, at the head of its stage.
-
-alarm-answer = Answer for it, with a reason
-alarm-answered = { $by } answers for it: { $reason } ({ $at })
-alarm-take-back = Take the answer back
-
 # Photos.
 
 photos-heading = Photos
@@ -477,10 +471,6 @@ release-charge = Charge by the scale
 release-leaves-as = Leaves the cylinder as
 release-liquid-only = liquid only
 release-either = liquid or vapour
-release-caution-face = Eye protection and gloves. Stand beside the valves, not in front of them: liquid freezes skin and eyes.
-release-caution-air = Move the air: refrigerant takes the air’s place in a low or closed room.
-release-caution-flammable = Refrigerant that burns: no flame, no spark, nothing hot; a detector for it on the floor.
-release-caution-code = The equipment’s instructions and local code come first. Handling refrigerant is for licensed persons.
 charge-remaining = Still to move
 
 # Run check.
@@ -577,3 +567,76 @@ record-print = Print the record
 record-save-json = Save the job (JSON)
 record-save-readings = Readings (CSV)
 record-save-joints = Joints (CSV)
+# The drawing of the circuit and the overview.
+
+circuit-drawing = Drawing of the circuit. { $caption } { $joints } joints: { $states }.
+circuit-joint = Joint { $number }: { $joint }, { $state }
+circuit-count = { $count } { $state }
+circuit-length = { $length } of line
+circuit-no-length = length not entered
+circuit-no-lift = lift not entered
+circuit-level = both units level
+circuit-indoor-higher = indoor unit { $lift } higher
+circuit-outdoor-higher = outdoor unit { $lift } higher
+circuit-liquid = liquid line { $tube }
+circuit-gas = gas line { $tube }
+circuit-not-to-scale = The lift is not to scale.
+stage-next = comes next
+stage-more = { $count } more
+still-open = Still open
+job-previous = Back: { $stage }
+job-problems-elsewhere = These are entered on other screens, or further up.
+alarms = Against the order of work
+alarm-answer = I answer for it
+alarm-answered-for = { $by } answers for it
+alarm-answered = “{ $reason }”: { $by } answers for it, { $at }.
+alarm-hint = It stays loud until a reason and a name are here.
+alarm-withdraw = Withdraw
+note-add = Add a note
+note-take-out = Take this note out
+note-of = Note, { $at }
+
+# The usual cautions of each stage.
+
+caution-plan = Plate, local code and licence decide
+caution-plan-licence = The equipment’s instructions and local code outrank every figure here. Work for licensed and trained persons.
+caution-plan-plate = Read the plate at the unit itself: a figure taken from another model can hurt.
+caution-plan-flammable = Class A2L, A2 or A3 burns: room, charge and ignition sources are settled before the first hole is drilled.
+caution-plan-electricity = Live parts: isolation and wiring belong to a licensed electrician.
+caution-flare = Eyes, sharp edges, nothing under pressure
+caution-flare-licence = The equipment’s instructions and local code come first, and so does licensed practice.
+caution-flare-eyes = Eye protection: chips and burrs fly. Cut tube is sharp.
+caution-flare-nitrogen = Where joints are brazed, dry nitrogen flows through the tube from a regulator, never oxygen, never compressed air; nothing that burns nearby.
+caution-flare-flammable = Never cut, open or heat a circuit that holds refrigerant.
+caution-tighten = Back up the fitting
+caution-tighten-licence = The torque in the equipment’s instructions outranks every table here, and so do local code and licensed practice.
+caution-tighten-back-up = Hold the fitting still with a second wrench, or the tube twists and tears.
+caution-tighten-torque = Oil for this refrigerant on thread and faces, where the instructions ask for it. Never oil near oxygen.
+caution-tighten-pressure = Never turn a nut on a joint under pressure.
+caution-pressure-test = Dry nitrogen, regulator, relief valve
+caution-pressure-test-licence = The plate’s test pressure and the equipment’s instructions win, and so do local code and licensed practice.
+caution-pressure-test-nitrogen = Dry nitrogen only. Never oxygen: with oil it explodes. Never compressed air.
+caution-pressure-test-regulator = Through a regulator, with a relief valve set no higher than the lowest-rated part bears.
+caution-pressure-test-stages = Up by stages, looking and listening at each. Close off what is not made for the pressure.
+caution-pressure-test-eyes = Eye protection on, nobody over a joint. Never tighten what is under pressure.
+caution-pressure-test-release = Let it out slowly and into moving air: in a small room nitrogen takes the air’s place.
+caution-evacuate = Power off; the compressor stands still
+caution-evacuate-licence = The equipment’s instructions, local code and licensed practice win.
+caution-evacuate-electricity = Unit off and locked: its compressor must never run, or be under voltage, in a vacuum.
+caution-evacuate-pressure = Nitrogen out first, slowly: pump and gauge bear no pressure.
+caution-evacuate-flammable = With a flammable refrigerant near: no spark, a pump meant for it.
+caution-evacuate-oil-mist = The pump blows out oil mist: let it out into moving air.
+caution-release-and-charge = Cold burns, air to breathe, nothing that ignites
+caution-release-and-charge-licence = Only licensed persons handle refrigerant. The equipment’s instructions and local code win.
+caution-release-and-charge-cold = Liquid refrigerant freezes skin and eyes: gloves, eye protection.
+caution-release-and-charge-flammable = Class A2L, A2 or A3 burns: no flame, spark or hot surface; tools and cylinder made for it; a detector on the floor.
+caution-release-and-charge-air = Ventilate: heavy gas gathers low and takes the air’s place.
+caution-release-and-charge-cylinder = Never heat a cylinder with a flame, never fill one above 80 % of its volume.
+caution-run-check = Live parts, moving parts, hot parts
+caution-run-check-licence = The equipment’s instructions, local code and licensed practice win.
+caution-run-check-electricity = Covers stay on where they can: measurements inside belong to a licensed electrician.
+caution-run-check-moving = Fans start without warning: hands, hoses and sleeves away.
+caution-run-check-hot = The discharge line burns skin.
+caution-record = What stays open is told to the owner
+caution-record-licence = This record replaces no certificate that local code asks for.
+caution-record-handover = Hand over what is open, and what must be looked at again.

@@ -1,7 +1,6 @@
 // Release and charge: what must be shown before, the valves in their order, the pressure after, caps, the scale.
 
 import type { JSX } from "preact";
-import { Cautions } from "../../parts/cautions";
 import { AfterRelease } from "./release/after-release";
 import { Caps } from "./release/caps";
 import { Evidence } from "./release/evidence";
@@ -16,7 +15,6 @@ export function ReleaseStage(): JSX.Element {
       <AfterRelease />
       <Caps />
       <ScaleDesk />
-      <Cautions ids={["release-caution-face", "release-caution-air", "release-caution-flammable", "release-caution-code"]} />
     </>
   );
 }
