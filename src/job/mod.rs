@@ -15,6 +15,7 @@ mod parts;
 mod paths;
 mod plan;
 mod pressure_test;
+mod recorded;
 mod release;
 mod run_check;
 mod stage;
@@ -38,7 +39,8 @@ pub use joint::{JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLo
 pub use joint_state::{JointAssessment, JointState, JointStep};
 pub use order::{Alarm, OrderRule, Override, OverrideInput};
 pub use plan::PlanLimits;
-pub use release::AfterRelease;
+pub use recorded::{RecordedMoment, RecordedPressure, RecordedVacuum};
+pub use release::{AfterRelease, BeforeRelease};
 pub use stage::{Fact, OpenItem, OpenMatter, StageAssessment, StageState};
 
 use crate::calc::charge::ChargeAnswer;
@@ -104,6 +106,12 @@ pub struct Assessment {
     pub vacuum_hold: Option<VacuumHoldAnswer>,
     /// Where the readings of the vacuum hold stand in the document.
     pub vacuum_hold_readings: Vec<usize>,
+    /// The readings of the pressure gauge as recorded: of the stage record.
+    pub recorded_pressures: Vec<RecordedPressure>,
+    /// The readings of the vacuum gauge as recorded: of the stage record.
+    pub recorded_vacuums: Vec<RecordedVacuum>,
+    /// What must be shown before the valves are opened.
+    pub before_release: BeforeRelease,
     /// The pressure after release: of the stages release and charge, record.
     pub after_release: Option<AfterRelease>,
     /// The running unit: of the stages run check, record.
@@ -212,6 +220,14 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
         Vec::new()
     };
 
+    let (pressures, vacuums) = match wanted {
+        Some(Stage::Record) => (
+            parts.pressure_test.readings.items(),
+            parts.evacuation.readings.items(),
+        ),
+        _ => (&[][..], &[][..]),
+    };
+
     let mut stages: Vec<StageAssessment> = [
         of_plan,
         of_flare,
@@ -248,6 +264,9 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
         pressure_hold_readings: pressure_test.places,
         vacuum_hold: evacuation.answer.filter(|_| is_wanted(&[Stage::Evacuate])),
         vacuum_hold_readings: evacuation.places,
+        recorded_pressures: recorded::pressures(&clock, pressures),
+        recorded_vacuums: recorded::vacuums(&clock, vacuums),
+        before_release: release.before,
         after_release: release
             .after
             .filter(|_| is_wanted(&[Stage::ReleaseAndCharge])),

@@ -543,6 +543,153 @@ leak-remake = It leaks: let the pressure off before anything is touched. Tighten
 leak-cap = It leaks: clean the seal, put the cap on again, look again.
 leak-to-joint = To the joint
 
+# Photos.
+
+photos-heading = Photos
+photos-take = Take a photo
+photos-choose = Choose pictures
+photos-take-out = Take this photo out
+photos-unreadable = This is no picture that can be read: { $name }
+photos-absent = This photo is not on this phone. It is where the job was first kept, or in its backup.
+photos-unnamed = Photo without a caption
+
+# Release and charge.
+
+release-before = Before a valve is opened
+release-not-yet = Do not open a valve yet
+release-tight = Tight: the hold proved it { $at }
+release-not-tight = Not proven tight under pressure
+release-looked = Every joint made, inside its band and looked at
+release-not-looked = { $count ->
+    [one] { $count } joint leaks, is outside its band or was not looked at
+   *[other] { $count } joints leak, are outside their band or were not looked at
+}
+release-dry = Dry: the vacuum hold passed { $at }
+release-not-dry = Not shown dry: no vacuum hold has passed
+release-above-room = More refrigerant than the room allows
+release-to-stage = To { $stage }
+release-valves = Valves
+release-valves-how = Liquid valve first, then the gas valve. Hex key, mostly 4 mm or 5 mm (5/32 or 3/16 in): counter-clockwise to the stop, without force.
+release-valves-note = Key sizes and order: common practice, no source; the plate and the instructions outrank it. A quarter turn of the liquid valve first lets the pressure rise slowly.
+release-open-liquid = Liquid valve is open
+release-open-gas = Gas valve is open
+release-opened-liquid = Liquid valve opened { $at }
+release-opened-gas = Gas valve opened { $at }
+release-after = Pressure after release
+release-after-empty = Enter the temperature of the air around the units: what the gauge should show follows.
+release-ambient = Air around the units
+release-gauge = Gauge reading, unit standing
+release-from = should show from
+release-to = to
+release-reads = the gauge shows
+release-not-read = Not read yet
+release-expected = At { $temperature } the refrigerant stands at { $band } as long as the unit has not run.
+release-too-low = Too low: a valve is not open, refrigerant is missing, or the unit is colder than the air.
+release-too-high = Too high: air or nitrogen is in the circuit, the unit is warmer than the air, or it is another refrigerant.
+release-caps = Caps
+release-caps-how = A cap is a seal: clean, oil, screw on, then look for leaks at each.
+release-charge = Charge by the scale
+release-leaves-as = Leaves the cylinder as
+release-liquid-only = liquid only
+release-either = liquid or vapour
+charge-remaining = Still to move
+
+# Run check.
+
+run-check-readings = Readings of the running unit
+run-check-read = Read now
+run-check-read-at = Read { $at }
+run-check-more = Discharge pressure, usual bands
+run-check-more-note = Gauge and thermometer come from the job’s instruments, refrigerant and altitude from its plan.
+
+# The record.
+
+record-title = Refrigerant tubing record
+record-practice = PRACTICE: invented data
+record-edition = Coldwright { $build }, tables { $core }; written { $at }.
+record-schema = Schema of the document: { $address }
+record-schema-note = The file is JSON; its members and units are described in
+record-nothing-open = Nothing is left open
+record-left-open = { $count ->
+    [one] Left open or wrong in one stage
+   *[other] Left open or wrong in { $count } stages
+}
+record-problems = { $count ->
+    [one] One entry cannot be read or does not serve.
+   *[other] { $count } entries cannot be read or do not serve.
+}
+record-unanswered = { $rule }; nobody answers for it
+record-found = Found
+record-lines = Lines
+record-lines-run = { $length }, lift { $lift }; liquid and gas { $tubes }
+record-charge-sum = { $total }: factory { $factory }, line { $line }
+record-hold = Nitrogen hold
+record-hold-figure = { $duration }; shows { $measured }, tight it would show { $expected }: { $difference } ± { $uncertainty }
+record-pumped = Pump
+record-pumped-for = { $time } from { $at }
+record-vacuum = Vacuum hold
+record-vacuum-figure = { $level } ± { $uncertainty } after { $time }
+record-pass = Rule for it
+record-pass-figure = { $level }, at most { $limit } over { $time }
+record-not-opened = not opened
+record-valves = liquid { $liquid }, gas { $gas }
+record-after-release = { $pressure }; should be { $band } at { $temperature }
+record-to-add = to add { $mass }
+record-to-take-out = to take out { $mass }
+record-charged = { $wanted }; moved { $mass } ± { $uncertainty }, { $remaining } left
+record-should-be = should be { $band }
+record-column-number = No.
+record-column-joint = Joint
+record-column-tube = Tube
+record-column-cone = Cone
+record-column-torque = Torque at the nut
+record-column-leaks = Leaks
+record-margin-in-band = { $margin } inside
+record-margin-cannot-tell = { $margin } from the limit: cannot tell
+record-margin-out-of-band = OUT by { $margin }
+record-not-done = not done
+record-cap-on = on
+record-attempts = Made anew, and notes on joints
+record-attempt = Joint { $number }, { $at }: { $reason }
+record-joint-note = Joint { $number }: { $note }
+record-pressures = Readings of the pressure hold: { $count }
+record-vacuums = Readings of the evacuation: { $count }
+record-readings-left = { $count } earlier ones are in the file of readings.
+record-no-time = no time
+record-unreadable = unreadable
+record-doubtful = clock doubtful
+record-air = air { $temperature }
+record-hold-begins = hold begins
+record-pump-on = pump on
+record-valved-off = pump valved off
+record-vacuum-drawing = { $count } readings of the vacuum gauge over time, pump first and then the hold, the last level { $level }.
+record-resolution = steps of { $figure }
+record-uncertainty = ± { $figure }
+record-wrenchRange = { $figure }
+record-wrenchAccuracy = ± { $figure }
+record-adapterLength = adapter { $figure }
+record-calibrated = calibrated { $day }
+record-not-calibrated = no calibration entered
+record-notes = Against the order, clock, notes
+record-override = { $rule }: { $reason } ({ $by }, { $at })
+record-note = { $stage }, { $at }: { $text }
+record-disclaimer = A record of what was entered, and of what follows from it by the sources named in Coldwright. No substitute for the equipment’s instructions, local code or licensed practice.
+record-names = Names under the record
+record-sign-name = Name
+record-done-by = done by
+record-received-by = received by
+record-date = date
+record-sign = Sign now
+record-signed = Signed { $at }
+record-add-name = Put a name under it
+record-add-another = One more name
+record-take-out-name = Take this name out
+record-print = Print the record
+record-save-json = Save the job (JSON)
+record-save-readings = Readings (CSV)
+record-save-joints = Joints (CSV)
+# The drawing of the circuit and the overview.
+
 # The holds: clocks, readings, what the phone can and cannot do.
 clock-pressureClock = Pressure hold
 clock-pumpClock = Pump

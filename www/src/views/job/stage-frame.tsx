@@ -1,4 +1,4 @@
-// Around every stage: what broke the order of work, its cautions, what is open, what is wrong elsewhere, its notes; and
+// Around every stage: what broke the order of work, its cautions, what is open, what is wrong elsewhere, its notes and photos; and
 // the ways to the stages beside it.
 
 import type { ComponentChildren, JSX } from "preact";
@@ -9,6 +9,7 @@ import { jobPlace, stages } from "../../job/stages";
 import { message } from "../../locale";
 import { Alarms } from "./alarms";
 import { HiddenProblems } from "./hidden-problems";
+import { Photos } from "./photos";
 import { StageCautions } from "./stage-cautions";
 import { StageNotes } from "./stage-notes";
 
@@ -23,6 +24,7 @@ export function StageFrame({ stage, children }: { readonly stage: Stage; readonl
       <OpenItems items={found?.open ?? []} />
       <HiddenProblems />
       <StageNotes key={stage} stage={stage} />
+      {stage !== "record" && <Photos stage={stage} />}
       <Ways stage={stage} />
     </>
   );

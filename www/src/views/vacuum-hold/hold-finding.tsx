@@ -57,7 +57,7 @@ function figuresOf({ verdict, latest, held, leak, plateau }: VacuumHoldAnswer): 
 }
 
 /** How likely, what a verdict needs, and by how much that is met or missed. */
-function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
+export function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
   return message("vacuum-hold-margin", {
     verdict,
     probability: percent(probability),

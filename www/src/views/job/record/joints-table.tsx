@@ -1,0 +1,91 @@
+// The joints: cone and torque with their verdicts, the look for leaks.
+
+import type { JSX } from "preact";
+import type { JointAssessment, Limits, QuantityKind } from "../../../core";
+import { presentJoints, useJob } from "../../../job/job-context";
+import { jointText } from "../../../job/job-words";
+import { momentText } from "../../../job/moment";
+import { message } from "../../../locale";
+import { bandText, figureText } from "../../../parts/figures";
+import { VerdictMark, type Judged } from "../../../parts/verdict-line";
+import { tubeText } from "../joints/tube-text";
+
+const columns = ["number", "joint", "tube", "cone", "torque", "leaks"] as const;
+
+export function Joints(): JSX.Element {
+  const { assessment } = useJob();
+  return (
+    <section class="record-joints">
+      <h3>{message("field-joints")}</h3>
+      <table>
+        <thead>
+          <tr>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                {message(`record-column-${column}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {presentJoints(assessment).map((joint) => (
+            <JointLine key={joint.id} joint={joint} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function JointLine({ joint }: { readonly joint: JointAssessment }): JSX.Element {
+  const { number, tube, kind, cone, measuredCone, torque, tightened, tightenedAt } = joint;
+  const name = (column: (typeof columns)[number]): string => message(`record-column-${column}`);
+  return (
+    <tr data-joint={joint.id} data-state={joint.state}>
+      <th scope="row" data-name={name("number")}>{number}</th>
+      <td data-name={name("joint")}>{jointText(joint)}{kind === "flare" ? "" : `, ${message(`joint-kind-${kind}`)}`}</td>
+      <td data-name={name("tube")}>{tube == null ? "–" : tubeText(tube)}</td>
+      <td data-name={name("cone")}>
+        {kind === "flare" ? <JudgedFigure quantity="length" judged={measuredCone?.judgement} limits={cone ?? undefined} /> : "–"}
+      </td>
+      <td data-name={name("torque")}>
+        {kind === "flare" ? (
+          <JudgedFigure quantity="torque" judged={tightened ?? undefined} limits={torque ?? undefined} />
+        ) : (
+          tightenedAt == null ? notDone() : message(kind === "cap" ? "record-cap-on" : "joint-state-made")
+        )}
+      </td>
+      <td data-name={name("leaks")}>{leaksText(joint)}</td>
+    </tr>
+  );
+}
+
+function JudgedFigure({ quantity, judged, limits }: {
+  readonly quantity: QuantityKind;
+  readonly judged: Judged | undefined;
+  readonly limits: Limits | undefined;
+}): JSX.Element {
+  if (judged === undefined) return notDone();
+  const { figure, uncertainty, verdict, margin } = judged;
+  const side = message(`record-margin-${verdict}`, { margin: figureText(quantity, Math.abs(margin), "table") });
+  return (
+    <>
+      <b class={verdict === "out-of-band" ? "out" : undefined}>{figureText(quantity, figure, "table")}</b> ± {figureText(quantity, uncertainty, "table")}{" "}
+      <VerdictMark judged={judged} limits={limits} />
+      <small>
+        {limits && bandText(quantity, limits)}; {side}
+      </small>
+    </>
+  );
+}
+
+function leaksText({ leakLook, lookedAt }: JointAssessment): JSX.Element | string {
+  if (leakLook == null) return notDone();
+  const word = message(`leak-look-${leakLook}`);
+  const text = lookedAt == null ? word : `${word}, ${momentText(lookedAt)}`;
+  return leakLook === "leak" ? <b class="out">{text}</b> : text;
+}
+
+function notDone(): JSX.Element {
+  return <b class="out">{message("record-not-done")}</b>;
+}
