@@ -79,9 +79,9 @@ export async function figure(page, name) {
   return text.replace(/\s+/g, " ").trim();
 }
 
-/** Waits until `read` gives what `pattern` matches. */
+/** Waits until `read` gives what `pattern` matches; the limit only ends what would never come, on however slow a machine. */
 export async function eventually(read, pattern) {
-  const end = Date.now() + 5000;
+  const end = Date.now() + 60_000;
   let found = await read();
   while (!pattern.test(found) && Date.now() < end) {
     await new Promise((wake) => setTimeout(wake, 30));
