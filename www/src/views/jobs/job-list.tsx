@@ -26,7 +26,7 @@ export function JobList({ shelf }: { readonly shelf: Shelf }): JSX.Element {
       <p class="note" role="status" data-found={found.length}>
         {words.trim() === "" ? message("jobs-count", { count: found.length }) : message("jobs-found", { count: found.length })}
       </p>
-      <Rows key={words} rows={rows} shelf={shelf} onRemove={(id) => setRemovedHere([...removedHere, id])} />
+      <Rows rows={rows} words={words} shelf={shelf} onRemove={(id) => setRemovedHere([...removedHere, id])} />
     </section>
   );
 }
@@ -46,8 +46,14 @@ function withRemoved(found: readonly Summary[], removed: readonly Summary[]): re
   return [...found, ...removed].sort((one, other) => (one.edited < other.edited ? 1 : -1));
 }
 
-function Rows({ rows, shelf, onRemove }: { readonly rows: readonly Summary[]; readonly shelf: Shelf; readonly onRemove: (id: string) => void }): JSX.Element {
-  const [shown, setShown] = useState(rowsAtFirst);
+function Rows({ rows, words, shelf, onRemove }: {
+  readonly rows: readonly Summary[];
+  readonly words: string;
+  readonly shelf: Shelf;
+  readonly onRemove: (id: string) => void;
+}): JSX.Element {
+  const [asked, setAsked] = useState({ words, count: rowsAtFirst });
+  const shown = asked.words === words ? asked.count : rowsAtFirst;
   const [opened, setOpened] = useState<string | undefined>(undefined);
   const left = rows.length - shown;
   return (
@@ -64,7 +70,7 @@ function Rows({ rows, shelf, onRemove }: { readonly rows: readonly Summary[]; re
           />
         ))}
       </ol>
-      {left > 0 && <More left={left} onMore={() => setShown(shown + rowsMore)} />}
+      {left > 0 && <More left={left} onMore={() => setAsked({ words, count: shown + rowsMore })} />}
     </>
   );
 }
