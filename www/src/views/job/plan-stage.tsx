@@ -26,7 +26,6 @@ export function PlanStage(): JSX.Element {
       <PlateFields />
       <h2>{message("field-lines")}</h2>
       <LineFields />
-      <h2>{message("field-rooms")}</h2>
       <RoomFields />
       <h2>{message("plan-air")}</h2>
       <PlaceFields />

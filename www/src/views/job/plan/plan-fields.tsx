@@ -118,7 +118,9 @@ export function RoomFields(): JSX.Element {
         add={message("plan-add-room")}
         nameOf={(number) => message("plan-room-numbered", { number })}
       />
-      <JobFields at={[]} fields={[{ name: "roomRule", choices: ["room-formula", "concentration-limit"], otherwise: "room-formula" }]} />
+      <Disclosure name="plan-more" summary={<span>{message("field-roomRule")}</span>} mustShow={useMustShow([], ["roomRule"])}>
+        <JobFields at={[]} fields={[{ name: "roomRule", choices: ["room-formula", "concentration-limit"], otherwise: "room-formula" }]} />
+      </Disclosure>
     </>
   );
 }
