@@ -816,6 +816,10 @@ export type BringMatter =
  */
 export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
 /**
+ * Which of the two units stands higher.
+ */
+export type HigherUnit = "indoor" | "outdoor";
+/**
  * A place in the order of work: any number, so that there is always room between two.
  */
 export type JointOrder = number;
@@ -2245,6 +2249,7 @@ export interface Assessment {
    * The charge: of the stages plan, release and charge, record.
    */
   charge?: ChargeAnswer | null;
+  circuit: Circuit;
   /**
    * The joints in the order of work.
    */
@@ -2253,6 +2258,10 @@ export interface Assessment {
    * The first stage that is not done.
    */
   next?: Stage | null;
+  /**
+   * How the lines keep to the plate: of the stages plan, record.
+   */
+  plateLimits?: PlateLimits2 | null;
   /**
    * Clock of the pressure hold.
    */
@@ -2397,6 +2406,31 @@ export interface Fact {
   uncertainty?: number | null;
 }
 /**
+ * What is known of the way from unit to unit.
+ */
+export interface Circuit {
+  /**
+   * Outside diameter of the thicker line.
+   */
+  gasLine?: Length | null;
+  /**
+   * Which unit stands higher.
+   */
+  higherUnit?: HigherUnit | null;
+  /**
+   * Length of the lines, one way.
+   */
+  length?: Length | null;
+  /**
+   * Height of one unit above the other.
+   */
+  lift?: Length | null;
+  /**
+   * Outside diameter of the thinner line.
+   */
+  liquidLine?: Length | null;
+}
+/**
  * A joint as it stands.
  */
 export interface JointAssessment {
@@ -2513,6 +2547,27 @@ export interface Judgement3 {
 export interface Band3 {
   high: Torque;
   low: Torque;
+}
+/**
+ * How the lines keep to what the plate allows; absent where the plate or the line is not entered.
+ */
+export interface PlateLimits2 {
+  /**
+   * What the tube of the gas line bears, against the design pressure.
+   */
+  gasLine?: Judgement | null;
+  /**
+   * Length against the longest allowed.
+   */
+  length?: Judgement2 | null;
+  /**
+   * Lift against the largest allowed.
+   */
+  lift?: Judgement2 | null;
+  /**
+   * What the tube of the liquid line bears, against the design pressure.
+   */
+  liquidLine?: Judgement | null;
 }
 /**
  * A clock that runs from a moment on.
