@@ -605,7 +605,7 @@ run-check-more-note = Gauge and thermometer come from the job’s instruments, r
 # The record.
 
 record-title = Refrigerant tubing record
-record-practice = PRACTICE: invented data
+record-practice = · PRACTICE, invented data
 record-edition = Coldwright { $build }, tables { $core }; written { $at }.
 record-schema = Schema of the document: { $address }
 record-schema-note = The file is JSON; its members and units are described in
@@ -624,7 +624,7 @@ record-lines = Lines
 record-lines-run = { $length }, lift { $lift }; liquid and gas { $tubes }
 record-charge-sum = { $total }: factory { $factory }, line { $line }
 record-hold = Nitrogen hold
-record-hold-figure = { $duration }; shows { $measured }, tight it would show { $expected }: { $difference } ± { $uncertainty }
+record-hold-figure = { $duration }; shows { $measured }, tight it would show { $expected }: { $difference } apart
 record-pumped = Pump
 record-pumped-for = { $time } from { $at }
 record-vacuum = Vacuum hold
@@ -636,7 +636,8 @@ record-valves = liquid { $liquid }, gas { $gas }
 record-after-release = { $pressure }; should be { $band } at { $temperature }
 record-to-add = to add { $mass }
 record-to-take-out = to take out { $mass }
-record-charged = { $wanted }; moved { $mass } ± { $uncertainty }, { $remaining } left
+record-charged = { $mass } moved
+record-remaining = { $mass } to go
 record-should-be = should be { $band }
 record-column-number = No.
 record-column-joint = Joint

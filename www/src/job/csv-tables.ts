@@ -1,9 +1,9 @@
 // The readings of both holds, and the joints, as tables for spreadsheets. Numbers are in SI: each column names its unit.
 
 import type { Assessment, JointAssessment, Moment } from "../core";
-import type { TreeObject } from "../store/jobs";
+import type { TreeObject } from "../store/tree";
 import { csvText, type Cell } from "./csv";
-import { itemsAt, textAt } from "./job-path";
+import { itemsAt, textAt } from "./document-text";
 
 export function readingsCsv({ recordedPressures, recordedVacuums }: Assessment): string {
   const header = [

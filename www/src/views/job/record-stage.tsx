@@ -1,6 +1,8 @@
 // The record: what was done, measured and left open, on one printed page, and as files.
 
 import type { JSX } from "preact";
+import { message } from "../../locale";
+import { CircuitView } from "./circuit-view";
 import { Attempts } from "./record/attempts";
 import { Findings } from "./record/findings-table";
 import { Instruments } from "./record/instruments";
@@ -12,7 +14,6 @@ import { RecordHead } from "./record/record-head";
 import { RecordPhotos } from "./record/record-photos";
 import { SignatureLines, SignOffs } from "./record/sign-offs";
 import { TakeAlong } from "./record/take-along";
-import { message } from "../../locale";
 
 export function RecordStage(): JSX.Element {
   return (
@@ -20,15 +21,22 @@ export function RecordStage(): JSX.Element {
       <TakeAlong />
       <SignOffs />
       <article class="job-record" aria-label={message("record-title")}>
-        <RecordHead />
-        <LeftOpen />
+        <div class="record-top">
+          <div>
+            <RecordHead />
+            <LeftOpen />
+          </div>
+          <CircuitView isOnPaper />
+        </div>
         <Findings />
         <Joints />
-        <Attempts />
         <Readings />
         <div class="record-pair">
           <Instruments />
-          <Notes />
+          <div>
+            <Attempts />
+            <Notes />
+          </div>
         </div>
         <p class="disclaimer">{message("record-disclaimer")}</p>
         <SignatureLines />

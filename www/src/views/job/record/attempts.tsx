@@ -5,7 +5,7 @@ import type { JointAssessment } from "../../../core";
 import { attemptsOf } from "../../../job/csv-tables";
 import { presentJoints, useJob } from "../../../job/job-context";
 import { textAt } from "../../../job/job-path";
-import { momentText } from "../../../job/moment";
+import { shortMoment } from "../../../job/moment";
 import { message } from "../../../locale";
 import type { TreeObject } from "../../../store/jobs";
 
@@ -29,7 +29,7 @@ function linesOf({ id, number }: JointAssessment, document: TreeObject): readonl
   const note = textAt(document, "joints", `#${id}`, "note");
   const attempts = attemptsOf(document, id).map((attempt) =>
     [
-      message("record-attempt", { number: number ?? "–", at: momentText(textAt(attempt, "at")), reason: textAt(attempt, "reason") }),
+      message("record-attempt", { number: number ?? "–", at: shortMoment(textAt(attempt, "at")), reason: textAt(attempt, "reason") }),
       foundThen("joints-cone-then", "cone", textAt(attempt, "measuredCone")),
       foundThen("joints-torque-then", "torque", textAt(attempt, "scaleTorque")),
       textAt(attempt, "leakLook") === "leak" ? message("leak-look-leak") : "",

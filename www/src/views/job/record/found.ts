@@ -1,15 +1,18 @@
 // What each stage has found, as lines of the record: figure, verdict, margin and uncertainty.
 
-import type { Assessment, Check, QuantityKind, RunningAnswer, StandingTestAnswer, VacuumHoldAnswer, Verdict } from "../../../core";
+import type { Assessment, Check, QuantityKind, RunningAnswer, StandingTestAnswer, VacuumHoldAnswer } from "../../../core";
 import { textAt } from "../../../job/job-path";
-import { momentText } from "../../../job/moment";
+import { factFigure } from "../../../job/job-words";
+import { shortMoment } from "../../../job/moment";
 import { hasMessage, message } from "../../../locale";
 import { bandText, figureText, limitText } from "../../../parts/figures";
-import { vacuumText } from "../../../parts/vacuum-unit";
+import { vacuumText, vacuumUnit } from "../../../parts/vacuum-unit";
 import { marginText, type Judged, type MarkState } from "../../../parts/verdict-line";
 import type { TreeObject } from "../../../store/jobs";
+import { unitOf } from "../../../unit-choice";
 import { holdText, rateUnit } from "../../standing-test/ask";
 import { marginText as likelihoodText } from "../../vacuum-hold/hold-finding";
+import { stepUnit } from "../../vacuum-hold/ask";
 import { differenceText } from "../../vacuum-hold/texts";
 
 export interface FoundLine {
@@ -36,18 +39,23 @@ export function foundLines(assessment: Assessment, document: TreeObject): readon
 
 /** `in band: 1.2 bar inside the limit, measured to ± 0.3 bar`. */
 function judged(judgement: Judged, quantity: QuantityKind, unit?: string): Pick<FoundLine, "state" | "standing"> {
-  return { state: judgement.verdict, standing: `${verdictText(judgement.verdict)}: ${marginText(judgement, quantity, "table", unit)}` };
+  return { state: judgement.verdict, standing: `${message(`verdict-${judgement.verdict}`)}: ${marginText(judgement, quantity, "table", unit)}` };
 }
 
-function verdictText(verdict: Verdict): string {
-  return message(`verdict-${verdict}`);
+/** As the stages write it: in the unit and as fine as people say it. */
+function written(quantity: QuantityKind, si: number, uncertainty: number | null = null): string {
+  return factFigure({ meaning: "", quantity, si, uncertainty });
+}
+
+function mass(si: number): string {
+  return written("mass", si);
 }
 
 function planned({ charge, roomLimit, stages }: Assessment, document: TreeObject): readonly FoundLine[] {
   const total = charge?.charge?.total;
   const [length, lift] = ["fact-length", "fact-lift"].map((meaning) => {
     const fact = stages.flatMap(({ facts }) => facts).find((found) => found.meaning === meaning);
-    return fact && figureText(fact.quantity, fact.si);
+    return fact && factFigure(fact);
   });
   const tubes = ["liquidLine", "gasLine"].map((line) => textAt(document, "lines", line, "tube")).filter((tube) => tube !== "");
   return [
@@ -59,10 +67,6 @@ function planned({ charge, roomLimit, stages }: Assessment, document: TreeObject
       ? []
       : [{ mark: "room", name: "fact-largest-charge", figure: mass(roomLimit.charge.limit), ...judged(roomLimit.charge, "mass") }]),
   ];
-}
-
-function mass(si: number): string {
-  return figureText("mass", si, "table");
 }
 
 const holdStates: Readonly<Record<StandingTestAnswer["verdict"], MarkState>> = { tight: "in-band", "losing-gas": "out-of-band", "cannot-tell": "cannot-tell", open: "open" };
@@ -85,11 +89,10 @@ function pressureTested({ standingTest }: Assessment): readonly FoundLine[] {
               duration: holdText(hold.duration),
               measured: figureText("gauge-pressure", hold.measuredGaugePressure, "table"),
               expected: figureText("gauge-pressure", hold.expectedGaugePressure, "table"),
-              difference: figureText("pressure-difference", hold.difference, "table"),
-              uncertainty: figureText("pressure-difference", hold.differenceUncertainty, "table"),
+              difference: written("pressure-difference", hold.difference, hold.differenceUncertainty),
             }),
             state: holdStates[verdict],
-            standing: `${word} ${message(hold.margin < 0 ? "standing-test-beyond" : "standing-test-inside", {
+            standing: `${word}: ${message(hold.margin < 0 ? "standing-test-beyond" : "standing-test-inside", {
               loss: rate(hold.pressureLossRate),
               uncertainty: rate(hold.pressureLossRateUncertainty),
               matters: rate(hold.leakToSee),
@@ -110,7 +113,7 @@ const vacuumStates: Readonly<Record<VacuumHoldAnswer["verdict"], MarkState>> = {
 };
 
 function evacuated({ vacuumHold, pumpClock }: Assessment): readonly FoundLine[] {
-  const pumped = pumpClock == null ? [] : [{ mark: "pump", name: "record-pumped", figure: message("record-pumped-for", { time: holdText(pumpClock.passed), at: momentText(pumpClock.started) }) }];
+  const pumped = pumpClock == null ? [] : [{ mark: "pump", name: "record-pumped", figure: message("record-pumped-for", { time: holdText(pumpClock.passed), at: shortMoment(pumpClock.started) }) }];
   if (vacuumHold == null) return pumped;
   const { verdict, latest, held, pass, likelihoods } = vacuumHold;
   return [
@@ -127,27 +130,23 @@ function evacuated({ vacuumHold, pumpClock }: Assessment): readonly FoundLine[] 
       name: "record-pass",
       figure: message("record-pass-figure", { limit: vacuumText(pass.pressure.limit), time: holdText(pass.time), level: vacuumText(pass.pressure.figure) }),
       state: pass.verdict,
-      standing: `${message(`vacuum-hold-rule-${pass.verdict}`)} ${marginText(pass.pressure, "pressure-difference", "table", differenceUnit())}`,
+      standing: `${message(`vacuum-hold-rule-${pass.verdict}`)} ${marginText(pass.pressure, "pressure-difference", vacuumUnit() === "mbar" ? "significant" : "table", stepUnit())}`,
     },
   ];
 }
 
-function differenceUnit(): string | undefined {
-  return differenceText(1).split("\u00a0")[1];
-}
-
 function released({ afterRelease }: Assessment, document: TreeObject): readonly FoundLine[] {
   const [liquid = "", gas = ""] = ["liquidValveOpened", "gasValveOpened"].map((valve) => textAt(document, "release", valve));
-  const opened = (at: string): string => (at === "" ? message("record-not-opened") : momentText(at));
+  const opened = (at: string): string => (at === "" ? message("record-not-opened") : shortMoment(at));
   const valves: FoundLine = { mark: "valves", name: "release-valves", figure: liquid === "" && gas === "" ? "" : message("record-valves", { liquid: opened(liquid), gas: opened(gas) }) };
   if (afterRelease?.pressure == null) return [valves];
   const { pressure, expected, ambientTemperature } = afterRelease;
   const figure = message("record-after-release", {
-    pressure: figureText("gauge-pressure", pressure.figure),
+    pressure: written("gauge-pressure", pressure.figure, pressure.uncertainty),
     band: bandText("gauge-pressure", expected),
     temperature: figureText("temperature", ambientTemperature),
   });
-  return [valves, { mark: "afterRelease", name: "fact-pressure-after-release", figure, ...judged(pressure, "pressure-difference") }];
+  return [valves, { mark: "afterRelease", name: "fact-pressure-after-release", figure, ...judged(pressure, "pressure-difference", unitOf("gauge-pressure")) }];
 }
 
 const scaleStates: Readonly<Record<string, MarkState>> = { "scale-stop": "in-band", "scale-too-much": "out-of-band", "scale-go-on": "open" };
@@ -163,7 +162,7 @@ function charged({ charge }: Assessment): readonly FoundLine[] {
     {
       mark: "charge",
       name: "release-charge",
-      figure: message("record-charged", { wanted, mass: mass(chargedSoFar), uncertainty: mass(uncertainty), remaining: mass(Math.abs(remaining ?? 0) < 1e-9 ? 0 : (remaining ?? 0)) }),
+      figure: [wanted, message("record-charged", { mass: written("mass", chargedSoFar, uncertainty) }), ...(remaining == null ? [] : [message("record-remaining", { mass: mass(remaining) })])].join("; "),
       ...(state != null && { state: scaleStates[state] ?? "open", standing: message(`choice-${state}`) }),
     },
   ];
@@ -171,7 +170,7 @@ function charged({ charge }: Assessment): readonly FoundLine[] {
 
 function ran({ running }: Assessment, document: TreeObject): readonly FoundLine[] {
   const at = textAt(document, "runCheck", "at");
-  const moment: FoundLine = { mark: "runAt", name: "stage-run-check", figure: at === "" ? "" : momentText(at) };
+  const moment: FoundLine = { mark: "runAt", name: "stage-run-check", figure: at === "" ? "" : shortMoment(at) };
   if (running == null) return [moment];
   return [
     { ...moment, figure: [moment.figure, message(`choice-${running.mode}`)].filter((text) => text !== "").join(", ") },
@@ -184,7 +183,7 @@ function ran({ running }: Assessment, document: TreeObject): readonly FoundLine[
 
 function checked(mark: string, name: string, { figure, uncertainty, target, judgement, open }: Check): readonly FoundLine[] {
   if (figure == null) return [];
-  const text = `${figureText("temperature-difference", figure)} ± ${figureText("temperature-difference", uncertainty ?? 0)}`;
+  const text = written("temperature-difference", figure, uncertainty);
   const should = target == null ? "" : `; ${message("record-should-be", { band: bandText("temperature-difference", target.band) })}`;
   const standing = judgement ? judged(judgement, "temperature-difference") : open == null ? {} : { state: "open" as const, standing: message(`choice-${open}`) };
   return [{ mark, name, figure: text + should, ...standing }];

@@ -4,11 +4,11 @@ import type { JSX } from "preact";
 import type { JointAssessment, Limits, QuantityKind } from "../../../core";
 import { presentJoints, useJob } from "../../../job/job-context";
 import { jointText } from "../../../job/job-words";
-import { momentText } from "../../../job/moment";
+import { shortMoment } from "../../../job/moment";
+import { tubeText } from "../../../job/tube-words";
 import { message } from "../../../locale";
 import { bandText, figureText } from "../../../parts/figures";
 import { VerdictMark, type Judged } from "../../../parts/verdict-line";
-import { tubeText } from "../joints/tube-text";
 
 const columns = ["number", "joint", "tube", "cone", "torque", "leaks"] as const;
 
@@ -82,7 +82,7 @@ function JudgedFigure({ quantity, judged, limits }: {
 function leaksText({ leakLook, lookedAt }: JointAssessment): JSX.Element | string {
   if (leakLook == null) return notDone();
   const word = message(`leak-look-${leakLook}`);
-  const text = lookedAt == null ? word : `${word}, ${momentText(lookedAt)}`;
+  const text = lookedAt == null ? word : `${word}, ${shortMoment(lookedAt)}`;
   return leakLook === "leak" ? <b class="out">{text}</b> : text;
 }
 

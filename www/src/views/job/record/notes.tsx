@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { useJob } from "../../../job/job-context";
 import { itemsAt, textAt } from "../../../job/job-path";
-import { momentText } from "../../../job/moment";
+import { shortMoment } from "../../../job/moment";
 import { message } from "../../../locale";
 
 export function Notes(): JSX.Element | null {
@@ -11,11 +11,11 @@ export function Notes(): JSX.Element | null {
   const overrides = assessment.stages.flatMap(({ alarms }) => alarms).flatMap(({ rule, overridden }) =>
     overridden == null
       ? []
-      : [message("record-override", { rule: message(`rule-${rule}`), reason: overridden.reason, by: overridden.by, at: overridden.at == null ? "" : momentText(overridden.at) })],
+      : [message("record-override", { rule: message(`rule-${rule}`), reason: overridden.reason, by: overridden.by, at: overridden.at == null ? "" : shortMoment(overridden.at) })],
   );
   const notes = itemsAt(document, "notes").map((note) => {
     const stage = textAt(note, "stage");
-    return message("record-note", { stage: stage === "" ? "" : message(`stage-${stage}`), at: momentText(textAt(note, "at")), text: textAt(note, "text") });
+    return message("record-note", { stage: stage === "" ? "" : message(`stage-${stage}`), at: shortMoment(textAt(note, "at")), text: textAt(note, "text") });
   });
   const lines = [...overrides, ...clockDoubts(assessment), ...notes];
   if (lines.length === 0) return null;

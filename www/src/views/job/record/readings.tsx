@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import type { RecordedMoment, RecordedPressure, RecordedVacuum } from "../../../core";
 import { useJob } from "../../../job/job-context";
-import { momentText } from "../../../job/moment";
+import { shortMoment } from "../../../job/moment";
 import { message } from "../../../locale";
 import { figureText } from "../../../parts/figures";
 import { vacuumText } from "../../../parts/vacuum-unit";
@@ -47,7 +47,7 @@ function ReadingList<Reading extends { moment?: RecordedMoment | null }>({ readi
       <ol>
         {readings.slice(-mostPrinted).map((reading, place) => (
           <li key={place}>
-            {reading.moment == null ? message("record-no-time") : momentText(reading.moment.at)} <b>{text(reading)}</b>
+            {reading.moment == null ? message("record-no-time") : shortMoment(reading.moment.at)} <b>{text(reading)}</b>
             {reading.moment?.doubt != null && <em> {message("record-doubtful")}</em>}
           </li>
         ))}
