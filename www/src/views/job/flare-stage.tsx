@@ -1,7 +1,6 @@
 // The stage of the cones: joint by joint, how wide, which tool, was it measured.
 
 import type { JSX } from "preact";
-import { Cautions } from "../../parts/cautions";
 import { ConeView } from "./joints/cone-view";
 import { JointList } from "./joints/joint-list";
 import { JointWalk } from "./joints/joint-walk";
@@ -12,7 +11,6 @@ export function FlareStage(): JSX.Element {
     <>
       <JointWalk work={{ kinds: ["flare", "brazed"], steps: ["make", "measure-cone", "remake"] }} view={ConeView} act={MadeAct} />
       <JointList stage="flare" />
-      <Cautions ids={["joints-caution-cutting", "torque-caution-code"]} />
     </>
   );
 }

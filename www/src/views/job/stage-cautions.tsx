@@ -1,6 +1,7 @@
-// The usual cautions of a stage: the shortest of them always there, all of them until somebody has folded them away.
+// The usual cautions of a stage: the shortest of them always there, all of them until the stage is begun.
 
 import type { JSX } from "preact";
+import { useState } from "preact/hooks";
 import type { Stage } from "../../core";
 import { message } from "../../locale";
 import { Cautions } from "../../parts/cautions";
@@ -17,20 +18,23 @@ const matters: Readonly<Record<Stage, readonly string[]>> = {
   record: ["licence", "handover"],
 };
 
-/** Folded in this window. */
-const folded = new Set<string>();
+/** What somebody has folded away (false) or opened (true) in this window. */
+const chosen = new Map<string, boolean>();
 
-export function StageCautions({ stage, job }: { readonly stage: Stage; readonly job: string }): JSX.Element {
+export function StageCautions({ stage, job, isBegun }: {
+  readonly stage: Stage;
+  readonly job: string;
+  /** Whoever comes back to a stage has read them. */
+  readonly isBegun: boolean;
+}): JSX.Element {
   const key = `${job} ${stage}`;
+  // What stood open when the stage was opened stays so while somebody works in it.
+  const [isOpenAtFirst] = useState(!isBegun);
   return (
     <details
-      key={key}
       class="stage-cautions"
-      open={!folded.has(key)}
-      onToggle={({ currentTarget }) => {
-        if (currentTarget.open) folded.delete(key);
-        else folded.add(key);
-      }}
+      open={chosen.get(key) ?? isOpenAtFirst}
+      onToggle={({ currentTarget }) => chosen.set(key, currentTarget.open)}
     >
       <summary>{message(`caution-${stage}`)}</summary>
       <Cautions ids={matters[stage].map((matter) => `caution-${stage}-${matter}`)} />

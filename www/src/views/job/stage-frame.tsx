@@ -19,7 +19,7 @@ export function StageFrame({ stage, children }: { readonly stage: Stage; readonl
   return (
     <>
       <Alarms alarms={found?.alarms ?? []} />
-      <StageCautions stage={stage} job={job.id} />
+      <StageCautions key={stage} stage={stage} job={job.id} isBegun={found?.state !== "not-begun"} />
       {children}
       <OpenItems items={found?.open ?? []} />
       <HiddenProblems />
