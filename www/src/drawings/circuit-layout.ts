@@ -240,6 +240,8 @@ function fitted(layout: Omit<CircuitLayout, "height" | "nearest">, letter: numbe
   const lines = Object.fromEntries(
     Object.entries(layout.lines).map(([line, { path, stubs, width }]) => [line, { path: path.map(down), stubs: stubs.map((stub) => stub.map(down)), width }]),
   ) as unknown as CircuitLayout["lines"];
-  const placed = joints.map(({ joint, foot, at }) => ({ joint, foot: down(foot), at: down(at) }));
+  // Whoever goes from mark to mark goes in the order of work.
+  const ordered = [...joints].sort((one, other) => (one.joint.number ?? 0) - (other.joint.number ?? 0));
+  const placed = ordered.map(({ joint, foot, at }) => ({ joint, foot: down(foot), at: down(at) }));
   return { ...layout, height: bottom - top, indoor: down(indoor), outdoor: down(outdoor), lines, joints: placed, nearest: leastGap(placed.map(({ at }) => at)) };
 }

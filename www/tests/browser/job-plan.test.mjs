@@ -38,7 +38,7 @@ test("a new job: plate and lines bring the joints, the charge, the room's verdic
   await openStage(page, "plan");
   await field(page, "plate.refrigerant").selectOption("R-32");
   for (const [path, typed] of [
-    ["plate.plateCharge", "0.9"],
+    ["plate.plateCharge", "2.2"],
     ["plate.prechargedLength", "5 m"],
     ["plate.plateAdder", "20"],
     ["plate.longestLength", "20 m"],
@@ -52,8 +52,8 @@ test("a new job: plate and lines bring the joints, the charge, the room's verdic
   await page.locator('label:has([name="job:lines.higherUnit"][value="outdoor"])').click();
   await field(page, "lines.liquidLine.tube").selectOption("1/4");
   await field(page, "lines.gasLine.tube").selectOption("1/2");
-  // 900 g and 20 g for each of the 7 m beyond 5 m, by hand.
-  await eventually(() => figure(page, "totalCharge"), /^1\.040 kg$/);
+  // 2.2 kg and 20 g for each of the 7 m beyond 5 m, by hand.
+  await eventually(() => figure(page, "totalCharge"), /^2\.340 kg$/);
   await eventually(() => figure(page, "toAdd"), /^0\.140 kg$/);
   assert.match(await text(page.locator('[data-limit="length"]')), /12\.0 m of 20\.0 m.*8\.0 m inside/);
   assert.equal(await page.locator(".finding [data-verdict]").first().getAttribute("data-verdict"), "in-band");
