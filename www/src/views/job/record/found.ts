@@ -65,7 +65,7 @@ function planned({ charge, roomLimit, stages }: Assessment, document: TreeObject
       : [{ mark: "total", name: "charge-total", figure: message("record-charge-sum", { total: mass(total), factory: mass(charge?.charge?.factory ?? 0), line: mass(charge?.charge?.line ?? 0) }) }]),
     ...(roomLimit?.charge == null
       ? []
-      : [{ mark: "room", name: "fact-largest-charge", figure: mass(roomLimit.charge.limit), ...judged(roomLimit.charge, "mass") }]),
+      : [{ mark: "room", name: "fact-largest-charge", figure: factFigure({ meaning: "fact-largest-charge", quantity: "mass", si: roomLimit.charge.limit }), ...judged(roomLimit.charge, "mass") }]),
   ];
 }
 

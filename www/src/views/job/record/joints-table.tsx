@@ -1,14 +1,15 @@
 // The joints: cone and torque with their verdicts, the look for leaks.
 
 import type { JSX } from "preact";
-import type { JointAssessment, Limits, QuantityKind } from "../../../core";
+import { show, type JointAssessment, type Limits, type QuantityKind } from "../../../core";
 import { presentJoints, useJob } from "../../../job/job-context";
 import { jointText } from "../../../job/job-words";
 import { shortMoment } from "../../../job/moment";
 import { tubeText } from "../../../job/tube-words";
 import { message } from "../../../locale";
-import { bandText, figureText } from "../../../parts/figures";
+import { bandNumbers } from "../../../parts/figures";
 import { VerdictMark, type Judged } from "../../../parts/verdict-line";
+import { unitOf } from "../../../unit-choice";
 
 const columns = ["number", "joint", "tube", "cone", "torque", "leaks"] as const;
 
@@ -43,7 +44,7 @@ function JointLine({ joint }: { readonly joint: JointAssessment }): JSX.Element 
   return (
     <tr data-joint={joint.id} data-state={joint.state}>
       <th scope="row" data-name={name("number")}>{number}</th>
-      <td data-name={name("joint")}>{jointText(joint)}{kind === "flare" ? "" : `, ${message(`joint-kind-${kind}`)}`}</td>
+      <td data-name={name("joint")}>{jointText(joint)}</td>
       <td data-name={name("tube")}>{tube == null ? "–" : tubeText(tube)}</td>
       <td data-name={name("cone")}>
         {kind === "flare" ? <JudgedFigure quantity="length" judged={measuredCone?.judgement} limits={cone ?? undefined} /> : "–"}
@@ -67,13 +68,15 @@ function JudgedFigure({ quantity, judged, limits }: {
 }): JSX.Element {
   if (judged === undefined) return notDone();
   const { figure, uncertainty, verdict, margin } = judged;
-  const side = message(`record-margin-${verdict}`, { margin: figureText(quantity, Math.abs(margin), "table") });
+  const unit = unitOf(quantity);
+  const number = (si: number): string => show(quantity, si, unit, "table").number;
+  const side = message(`record-margin-${verdict}`, { margin: number(Math.abs(margin)) });
   return (
     <>
-      <b class={verdict === "out-of-band" ? "out" : undefined}>{figureText(quantity, figure, "table")}</b> ± {figureText(quantity, uncertainty, "table")}{" "}
-      <VerdictMark judged={judged} limits={limits} />
+      <b class={verdict === "out-of-band" ? "out" : undefined}>{number(figure)}</b> ± {number(uncertainty)}&nbsp;{unit} <VerdictMark judged={judged} limits={limits} />{" "}
       <small>
-        {limits && bandText(quantity, limits)}; {side}
+        {limits && `${bandNumbers(quantity, limits)}, `}
+        {side}
       </small>
     </>
   );

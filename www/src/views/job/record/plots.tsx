@@ -11,7 +11,7 @@ import { vacuumText, vacuumUnit } from "../../../parts/vacuum-unit";
 import { gaugeUnit } from "../../standing-test/ask";
 
 /** Half the width of a printed page, in CSS pixels. */
-const paper: Sheet = { width: 350, letter: 9 };
+const paper: Sheet = { width: 350, letter: 8 };
 const flat: PlotShape = { part: 0.25, tallest: 110 };
 
 function Plots(props: ReadingPlotProps): JSX.Element {
