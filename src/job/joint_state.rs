@@ -249,11 +249,22 @@ fn of_joint(reading: &mut Reading, joint: &Joint<'_>, basis: &JointBasis<'_>) ->
         state: JointState::Open,
         open: Vec::new(),
     };
-    let place = joint.record.map(|(place, _)| place);
-    let field = Field::named("joints").with(&Field::item(place.unwrap_or(0)));
+    // A joint of which nothing is recorded has what is wrong with it from its line.
+    let field = match joint.record {
+        Some((place, _)) => Field::named("joints").with(&Field::item(place)),
+        None => Field::written(line_path(joint.line).into()),
+    };
     reading.inside(&field, |reading| assessed.take(reading, joint, basis));
     assessed.conclude();
     assessed
+}
+
+/// Where a line is in the document.
+fn line_path(line: JointLine) -> &'static str {
+    match line {
+        JointLine::LiquidLine => "lines.liquidLine",
+        JointLine::GasLine => "lines.gasLine",
+    }
 }
 
 impl JointAssessment {

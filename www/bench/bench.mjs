@@ -1,4 +1,6 @@
 // Measures what a phone downloads and how long a person waits: `npm run bench` (after a build).
+import { measureJobList } from "./job-list.mjs";
+import { measureJobs } from "./jobs.mjs";
 import { measureSizes } from "./sizes.mjs";
 import { measureTimes } from "./times.mjs";
 
@@ -12,3 +14,7 @@ console.log("sizes, compressed with brotli");
 for (const size of await measureSizes()) print(size);
 console.log("times, offline from the service worker, processor slowed down 6 times");
 for (const time of await measureTimes()) print(time);
+console.log("the store of jobs by itself, processor slowed down 6 times");
+for (const time of await measureJobs()) print(time);
+console.log("the screen of jobs, offline, processor slowed down 6 times");
+for (const time of await measureJobList()) print(time);

@@ -86,7 +86,7 @@ async function keystrokes(context, address) {
   return figures;
 }
 
-async function openSlowed(context) {
+export async function openSlowed(context) {
   const page = await context.newPage();
   const protocol = await context.newCDPSession(page);
   await protocol.send("Emulation.setCPUThrottlingRate", { rate: slowDown });
@@ -109,7 +109,7 @@ function markFirstFigure() {
 }
 
 /** Runs in the page: from the event until style and layout of what it changed are done. */
-function timeKeystrokes() {
+export function timeKeystrokes() {
   window.keystrokeTimes = [];
   let start = 0;
   addEventListener("input", () => (start = performance.now()), { capture: true });
@@ -119,11 +119,11 @@ function timeKeystrokes() {
   });
 }
 
-function median(figures) {
+export function median(figures) {
   return part(figures, 0.5);
 }
 
-function part(figures, share) {
+export function part(figures, share) {
   const sorted = [...figures].sort((one, other) => one - other);
   return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
 }

@@ -38,6 +38,9 @@ crash-text = Something went wrong that should not have. What you typed is kept a
 crash-reload = Open again
 crash-start-anew = Start with an empty page
 crash-same-place = Link to this place
+crash-rescue = Save all jobs to a file
+crash-rescued = Saved: look among the downloads
+crash-not-rescued = Not saved: the jobs cannot be read just now
 
 title-tubes = Tubes
 title-convert = Convert

@@ -15,9 +15,27 @@ export function showCrash(root: Element, reason: unknown): void {
   reload.addEventListener("click", () => location.reload());
   const anew = element("a", "", message("crash-start-anew"));
   anew.setAttribute("href", "./");
-  screen.append(reload, anew, element("pre", "", String(reason)));
+  screen.append(reload, rescue(), anew, element("pre", "", String(reason)));
   root.replaceChildren(screen);
   reload.focus();
+}
+
+/** All jobs as a file, if the part of the page that keeps them still answers. */
+function rescue(): Element {
+  const button = element("button", "", message("crash-rescue"));
+  button.dataset.action = "rescue";
+  button.addEventListener("click", () => {
+    import("./job/rescue")
+      .then(({ saveAllJobs }) => saveAllJobs())
+      .then(
+        () => (button.textContent = message("crash-rescued")),
+        (problem: unknown) => {
+          console.error(problem);
+          button.textContent = message("crash-not-rescued");
+        },
+      );
+  });
+  return button;
 }
 
 function typedTexts(): Element {

@@ -2,7 +2,7 @@
 // torque waits for them.
 // The service worker keeps them with all else, so that they need no signal later.
 
-import type { FunctionComponent } from "preact";
+import type { FunctionComponent, VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { arriveLate } from "./arrival";
 import { startWholeCore } from "./core";
@@ -29,16 +29,17 @@ class FetchedViews<Name extends string> {
     void this.fetching.then(then);
   }
 
-  /** The view of this name, as soon as it is here. */
-  view(name: Name): FunctionComponent {
+  /** The view of this name, as soon as it is here; `waiting` stands in its place until then. */
+  view(name: Name, waiting: VNode | null = <main />): FunctionComponent {
     return () => {
       const [isFetched, setFetched] = useState(this.views !== undefined);
       useEffect(() => {
-        if (this.views === undefined) this.fetch(() => setFetched(true));
+        // They may have come after this was drawn and before it is run.
+        if (this.views === undefined || !isFetched) this.fetch(() => setFetched(true));
         else arriveLate();
       }, [isFetched]);
       const View: FunctionComponent | undefined = this.views?.[name];
-      return View === undefined ? <main /> : <View />;
+      return View === undefined ? waiting : <View />;
     };
   }
 }
@@ -68,4 +69,9 @@ export function jobCard(name: keyof typeof import("./views/job-cards")): Functio
 /** A screen of the jobs. */
 export function jobScreen(name: keyof typeof import("./views/job-screens")): FunctionComponent {
   return jobScreens.view(name);
+}
+
+/** A part of a first screen that is of the jobs. */
+export function jobPart(name: keyof typeof import("./views/job-screens")): FunctionComponent {
+  return jobScreens.view(name, null);
 }

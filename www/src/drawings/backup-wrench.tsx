@@ -19,13 +19,14 @@ export function BackupWrench({ sheet, labels }: { readonly sheet: Sheet; readonl
   const { letter, width } = sheet;
   const isLabelled = width >= textWidth(labels.turn, letter) + letter * 5 && width >= textWidth(labels.hold, letter) + letter * 5;
   const nut = 17;
-  const centre = { x: nut * 2.4, y: 78 + (isLabelled ? letter : 0) };
-  const handle = Math.min(width - centre.x - 16, longestHandle);
+  const left = nut * 2.4;
+  const handle = Math.min(width - left - 16, longestHandle);
+  const centre = { x: left, y: handle * Math.sin(held) + (isLabelled ? letter * 1.6 : 0) + 6 };
   const height = centre.y * 2;
   return (
     <Drawing {...sheet} height={height} alternative={labels.alternative}>
       <Wrench centre={centre} direction={held} jaw={nut * 1.42} handle={handle} name="held" />
-      <Fixed at={onHandle(centre, held, handle)} />
+      <Fixed at={onHandle(centre, held, handle * 0.78)} />
       <path class="nut" d={hexagon(centre, nut * 1.25, held)} />
       <Wrench centre={centre} direction={turned} jaw={nut * 1.2} handle={handle} name="turned" />
       <path class="nut" d={hexagon(centre, nut, turned)} />
@@ -36,7 +37,7 @@ export function BackupWrench({ sheet, labels }: { readonly sheet: Sheet; readonl
           <text x={centre.x} y={letter}>
             {labels.turn}
           </text>
-          <text x={centre.x} y={height - letter * 0.4}>
+          <text x={centre.x} y={height - letter * 0.35}>
             {labels.hold}
           </text>
         </>
@@ -68,7 +69,7 @@ function Wrench({ centre, direction, jaw, handle, name }: {
 function Fixed({ at }: { readonly at: Point }): JSX.Element {
   const along = { x: Math.cos(held), y: Math.sin(held) };
   const beneath = { x: -along.y, y: along.x };
-  const foot = moved(at, beneath, 7);
+  const foot = moved(at, beneath, 5);
   const strokes = [-14, -7, 0, 7, 14].map((place) => {
     const [top, low] = [moved(foot, along, place), moved(moved(foot, along, place - 5), beneath, 7)];
     return `M${round(top.x)} ${round(top.y)}L${round(low.x)} ${round(low.y)}`;

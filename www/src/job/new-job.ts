@@ -1,27 +1,32 @@
 // What a job begins with: nothing but the kit of the person; or the practice job.
 
 import practice from "../../locales/en-practice-job.json";
-import { message } from "../locale";
 import { settings } from "../settings";
 import { treeOf, type TreeObject } from "../store/jobs";
 import { momentNow } from "./moment";
 
-/** The wrench that goes with the person from job to job. */
-function kitWrench(): TreeObject {
+/** An instrument that goes with the person from job to job: its fields by the names that the kit has for them. */
+function fromKit(fields: Readonly<Record<string, string>>): TreeObject {
   const { kit } = settings();
-  const names = ["wrenchLength", "wrenchRange", "wrenchAccuracy", "adapterLength", "adapterAngle"];
-  return Object.fromEntries(names.flatMap((name) => (kit[name] === undefined ? [] : [[name, kit[name]]])));
+  return Object.fromEntries(Object.entries(fields).flatMap(([name, ofKit]) => (kit[ofKit] === undefined ? [] : [[name, kit[ofKit]]])));
 }
 
-export function newJob(): TreeObject {
-  const { altitude } = settings().kit;
+/** The instruments as the settings have them. */
+export function kitInstruments(): TreeObject {
+  const wrench = ["wrenchLength", "wrenchRange", "wrenchAccuracy", "adapterLength", "adapterAngle"];
   return {
-    version: 1,
-    name: message("jobs-unnamed"),
-    created: momentNow(),
-    ...(altitude === undefined ? {} : { altitude }),
-    instruments: { wrench: kitWrench(), caliper: {} },
+    gauge: fromKit({ resolution: "ownGaugeResolution", uncertainty: "ownGaugeUncertainty" }),
+    thermometer: fromKit({ uncertainty: "ownThermometerUncertainty" }),
+    vacuumGauge: fromKit({ resolution: "ownVacuumGaugeResolution" }),
+    scale: fromKit({ resolution: "ownScaleResolution" }),
+    wrench: fromKit(Object.fromEntries(wrench.map((name) => [name, name]))),
+    caliper: fromKit({ uncertainty: "caliperUncertainty" }),
   };
+}
+
+/** It has no name yet. */
+export function newJob(): TreeObject {
+  return { version: 1, created: momentNow(), ...fromKit({ technician: "technician", altitude: "altitude" }), instruments: kitInstruments() };
 }
 
 /** Complete, in a scenario of our own, with faults to be found. */

@@ -1,7 +1,7 @@
 // The database on this phone. A summary, a document and the edits after it are stored apart: the list reads no document,
 // a letter typed writes no document.
 
-import { openDB, type DBSchema, type IDBPDatabase } from "idb";
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPObjectStore, type StoreNames } from "idb";
 import type { Cut, Entry, StoredEntry } from "./entries";
 import type { Summary } from "./summaries";
 import type { Snapshot } from "./timeline";
@@ -93,37 +93,53 @@ export class Disk {
 
   /** What the list needs: summaries, ids of the documents, and the number of the last entry. */
   async readList(): Promise<{ summaries: readonly unknown[]; documents: readonly string[]; number: number }> {
-    const reading = this.database.transaction(["summaries", "documents", "edits"]);
+    // Each by itself: what one cannot give must not take the others along.
     const [summaries, documents, last] = await Promise.all([
-      reading.objectStore("summaries").getAll().catch(() => undefined),
-      reading.objectStore("documents").getAllKeys(),
-      reading.objectStore("edits").openKeyCursor(null, "prev"),
+      this.reading("summaries").getAll().catch(() => this.readSummariesOneByOne()),
+      this.reading("documents").getAllKeys(),
+      this.reading("edits").openKeyCursor(null, "prev"),
     ]);
-    return { summaries: summaries ?? (await this.readSummariesOneByOne()), documents, number: last?.primaryKey ?? 0 };
+    return { summaries, documents, number: last?.primaryKey ?? 0 };
   }
 
   /** One record that cannot be read must not hide the others. */
   private async readSummariesOneByOne(): Promise<readonly unknown[]> {
-    const ids = await this.database.getAllKeys("summaries");
-    return Promise.all(ids.map((id) => this.database.get("summaries", id).catch(() => ({ id }))));
+    const ids = await this.reading("summaries").getAllKeys();
+    return Promise.all(ids.map((id) => this.readSummary(id).catch(() => ({ id }))));
   }
 
   readSummary(id: string): Promise<unknown> {
-    return this.database.get("summaries", id);
+    return this.reading("summaries").get(id);
   }
 
   /** A job's record and its entries, in order. */
   async readJob(id: string): Promise<{ record: unknown; log: readonly unknown[] }> {
     const reading = this.database.transaction(["documents", "edits"]);
-    const [record, log] = await Promise.all([
-      reading.objectStore("documents").get(id),
-      reading.objectStore("edits").index("job").getAll(id),
-    ]);
-    return { record, log };
+    const record = reading.objectStore("documents").get(id);
+    const log = reading.objectStore("edits").index("job").getAll(id);
+    const [found, entries] = await finished(reading, Promise.all([record, log]));
+    return { record: found, log: entries };
   }
 
-  async readEntriesSince(number: number): Promise<readonly unknown[]> {
-    return this.database.getAll("edits", IDBKeyRange.lowerBound(number, true));
+  readEntriesSince(number: number): Promise<readonly unknown[]> {
+    return this.reading("edits").getAll(IDBKeyRange.lowerBound(number, true));
+  }
+
+  readPhoto(id: string): Promise<StoredPhoto | undefined> {
+    return this.reading("photos").get(id);
+  }
+
+  readPhotoIds(job?: string): Promise<readonly string[]> {
+    const photos = this.reading("photos");
+    return job === undefined ? photos.getAllKeys() : photos.index("jobs").getAllKeys(job);
+  }
+
+  /** A store to read one thing from. */
+  private reading<Name extends StoreNames<Stores>>(name: Name): IDBPObjectStore<Stores, [Name], Name, "readonly"> {
+    const reading = this.database.transaction(name);
+    // What is asked for fails with it, and says so.
+    reading.done.catch(() => {});
+    return reading.store;
   }
 
   /**
@@ -197,19 +213,11 @@ export class Disk {
     const writing = this.database.transaction("photos", "readwrite", quick);
     await finished(writing, Promise.all(photos.map((photo) => writing.store.put(photo))));
   }
-
-  readPhoto(id: string): Promise<StoredPhoto | undefined> {
-    return this.database.get("photos", id);
-  }
-
-  readPhotoIds(job?: string): Promise<readonly string[]> {
-    return job === undefined ? this.database.getAllKeys("photos") : this.database.getAllKeysFromIndex("photos", "jobs", job);
-  }
 }
 
-/** What was asked for, once all of it is written. Of a failure the transaction knows the reason, its requests only that there is one. */
-async function finished<Asked>(writing: { readonly done: Promise<void> }, asked: Promise<Asked>): Promise<Asked> {
+/** What was asked for, once all of it is done. Of a failure the transaction knows the reason, its requests only that there is one. */
+async function finished<Asked>(transaction: { readonly done: Promise<void> }, asked: Promise<Asked>): Promise<Asked> {
   asked.catch(() => {});
-  await writing.done;
+  await transaction.done;
   return asked;
 }

@@ -17,6 +17,7 @@ import type { Summary } from "./summaries";
 
 export { clearing, moving, puttingIn, setting, takingOut, type After, type Change, type Edit } from "./edits";
 export { isSame, newId, read, treeOf, type Item, type Path, type Tree, type TreeObject } from "./tree";
+export { changesOf, type Difference } from "./difference";
 export type { BackupChoice, BackupChoices, BackupJob, BackupPreview, Clash, Safekeeping, Step, Summary, Unreadable };
 export { openShelf, type ShelfOptions } from "./shelf";
 
@@ -79,6 +80,10 @@ export interface OpenJob {
    * Typing on in the same place within a second and a half belongs to the step before.
    */
   apply(changes: Change | readonly Change[]): boolean;
+  /** What `undo` takes back; undefined if there is nothing. */
+  readonly undoStep: Step | undefined;
+  /** What `redo` does again; undefined if there is nothing. */
+  readonly redoStep: Step | undefined;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   undo(): void;

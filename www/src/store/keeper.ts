@@ -4,11 +4,12 @@ import { Connection, type FirstRead } from "./connection";
 import type { Disk } from "./disk";
 import { entryOf, type Cut, type StoredEntry } from "./entries";
 import type { KeptJob, Surroundings } from "./kept-job";
+import { Listing } from "./listing";
 import { Neighbours } from "./neighbours";
 import { Photos } from "./photos";
 import { isCut, isStored, readTimeline } from "./reading";
 import type { Persistence, Reason, Safekeeping, Unreadable } from "./safekeeping";
-import { readSummary, Summaries, summaryOf, type Summary } from "./summaries";
+import { summaryOf } from "./summaries";
 import { Timeline } from "./timeline";
 import { newId } from "./tree";
 
@@ -20,28 +21,27 @@ const longestWait = 30_000;
 export class Keeper implements Surroundings {
   readonly window = newId();
   readonly jobs = new Map<string, KeptJob>();
-  readonly summaries = new Summaries();
+  readonly listing = new Listing(this);
   readonly photos = new Photos(() => this.disk, (problem) => this.failed(problem, this.disk));
   disk: Disk | undefined;
   newerDisk: Disk | undefined;
   persistence: Persistence = "not asked";
   private reason: Reason | undefined;
   private readonly connection: Connection;
-  private readonly neighbours: Neighbours;
+  readonly neighbours: Neighbours;
   /** Number of the last entry of any job that this window has read. */
   private seen: number | undefined;
   /** What arrives of jobs that are just being read. */
   private readonly arriving = new Map<string, Set<(StoredEntry | Cut)[]>>();
-  /** Summaries that could not be written. */
-  private readonly unwritten = new Set<string>();
   private wait = shortestWait;
+  private sending: ReturnType<typeof setTimeout> | undefined;
   private retrying: ReturnType<typeof setTimeout> | undefined;
   private heard: Set<string> | undefined;
 
   constructor(
     name: string,
     readonly now: () => Date,
-    private readonly tell: () => void,
+    readonly tell: () => void,
   ) {
     this.connection = new Connection(name, {
       connected: (disk, first) => this.connected(disk, first),
@@ -57,7 +57,7 @@ export class Keeper implements Surroundings {
 
   get safekeeping(): Safekeeping {
     const { persistence, reason } = this;
-    const unsaved = [...this.jobs.values()].reduce((sum, job) => sum + job.unsaved, this.photos.unsaved + this.unwritten.size);
+    const unsaved = [...this.jobs.values()].reduce((sum, job) => sum + job.unsaved, this.photos.unsaved + this.listing.unsaved);
     return reason === undefined ? { kept: "on this phone", persistence, unsaved } : { kept: "in memory only", reason, persistence, unsaved };
   }
 
@@ -67,7 +67,7 @@ export class Keeper implements Surroundings {
     // Somebody has emptied the database: what is open here is all that is left.
     if (number < (this.seen ?? 0)) for (const job of this.jobs.values()) job.startAnew();
     this.seen = Math.min(number, this.seen ?? number);
-    this.list(summaries, new Set(documents));
+    this.listing.take(summaries, documents);
     this.retry();
     void this.catchUp([]);
     this.tell();
@@ -77,33 +77,8 @@ export class Keeper implements Surroundings {
     this.disk = undefined;
     this.reason = reason;
     this.newerDisk = newer?.disk;
-    for (const found of newer?.first.summaries ?? []) {
-      const summary = readSummary(found);
-      if (summary !== undefined) this.summaries.put({ ...summary, unreadable: "newer" });
-    }
+    this.listing.takeNewer(newer?.first.summaries ?? []);
     this.tell();
-  }
-
-  /** Takes the stored list in; what has no summary is looked at by itself. */
-  private list(found: readonly unknown[], documents: Set<string>): void {
-    for (const summary of found.map(readSummary)) {
-      if (summary === undefined || this.jobs.has(summary.id)) continue;
-      const isMissing = !documents.delete(summary.id);
-      this.summaries.put(isMissing ? { ...summary, unreadable: "no-document" } : summary);
-    }
-    for (const id of documents) if (!this.jobs.has(id)) void this.listUnlisted(id);
-  }
-
-  private async listUnlisted(id: string): Promise<void> {
-    const timeline = await this.read(id);
-    if (timeline === "absent" || timeline === undefined) return;
-    if (timeline instanceof Timeline) await this.writeSummary(summaryOf(timeline.document));
-    else this.unreadable(id, timeline);
-  }
-
-  unreadable(id: string, unreadable: Unreadable): void {
-    const summary = this.summaries.get(id) ?? { id, name: "", edited: "", glance: "" };
-    if (summary.unreadable !== unreadable) void this.writeSummary({ ...summary, unreadable });
   }
 
   /** A job as it is stored; undefined if the database does not give it. */
@@ -115,7 +90,7 @@ export class Keeper implements Surroundings {
     try {
       if (disk === undefined) return undefined;
       const { record, log } = await disk.readJob(id);
-      if (record === undefined && log.length === 0 && this.summaries.get(id) === undefined) return "absent";
+      if (record === undefined && log.length === 0 && this.listing.summaries.get(id) === undefined) return "absent";
       const timeline = readTimeline(this.window, id, record, log);
       if (timeline instanceof Timeline) timeline.receive(arrived.filter(isStored));
       return timeline;
@@ -128,12 +103,19 @@ export class Keeper implements Surroundings {
   }
 
   changed(job: KeptJob, isEdit: boolean): void {
-    const removed = isEdit ? undefined : this.summaries.get(job.id)?.removed;
-    this.summaries.put({ ...summaryOf(job.document, job.glance), ...(removed !== undefined && { removed }) });
+    const removed = isEdit ? undefined : this.listing.summaries.get(job.id)?.removed;
+    this.listing.summaries.put({ ...summaryOf(job.document, job.glance), ...(removed !== undefined && { removed }) });
     job.isSummaryStale = true;
     this.jobs.set(job.id, job);
-    void this.send(job);
+    // Once the edit has been drawn; a hidden page draws nothing, and its timers are slow.
+    if (document.hidden) void this.send(job);
+    else this.sending ??= setTimeout(() => this.sendAll());
     this.tell();
+  }
+
+  private sendAll(): void {
+    this.sending = undefined;
+    for (const job of this.jobs.values()) void this.send(job);
   }
 
   closed(job: KeptJob): void {
@@ -145,7 +127,7 @@ export class Keeper implements Surroundings {
   /** Writes what waits. One writing at a time, each with all that has come meanwhile, unless the page may be gone at once. */
   private async send(job: KeptJob, isUrgent = false): Promise<void> {
     const { disk } = this;
-    const summary = this.summaries.get(job.id);
+    const summary = this.listing.summaries.get(job.id);
     if (disk === undefined || summary === undefined || !job.needsWriting || job.isBeingRead) return;
     if (job.sending > 0 && !isUrgent) return;
     const entries = job.timeline.pending;
@@ -154,7 +136,8 @@ export class Keeper implements Surroundings {
     job.isSummaryStale = false;
     try {
       const written = await disk.append({ id: job.id, entries, summary, since: this.seen ?? 0, ...(snapshot && { snapshot }) });
-      job.isStored = written.wasThere || snapshot !== undefined;
+      if (!written.wasThere && snapshot === undefined) this.startAnew(job, written.numbers[0] ?? 0);
+      else job.isStored = true;
       const numbered = entries.map((entry, index) => ({ ...entry, job: job.id, number: written.numbers[index] ?? 0 }));
       this.take([...written.since, ...numbered]);
     } catch (problem) {
@@ -170,6 +153,12 @@ export class Keeper implements Surroundings {
     else if (job.sinceSnapshot >= entriesOfSnapshot) void this.writeSnapshot(job);
   }
 
+  /** Another window has taken the job off this phone, or somebody has emptied the database, which then counts anew. */
+  private startAnew(job: KeptJob, number: number): void {
+    if (number <= (this.seen ?? 0)) this.seen = 0;
+    job.startAnew();
+  }
+
   private async writeSnapshot(job: KeptJob): Promise<void> {
     const { snapshot } = job.timeline;
     const cut = job.timeline.superfluous();
@@ -182,11 +171,11 @@ export class Keeper implements Surroundings {
   private succeeded(): void {
     this.wait = shortestWait;
     const waits = [...this.jobs.values()].some((job) => job.needsWriting && job.sending === 0);
-    if (!waits && this.photos.unsaved + this.unwritten.size === 0) this.reason = undefined;
+    if (!waits && this.photos.unsaved + this.listing.unsaved === 0) this.reason = undefined;
     this.tell();
   }
 
-  private failed(problem: unknown, disk: Disk | undefined): void {
+  failed(problem: unknown, disk: Disk | undefined): void {
     if (disk !== this.disk || disk === undefined) return;
     this.reason = problem instanceof DOMException && problem.name === "QuotaExceededError" ? "full" : "failed";
     if (this.retrying === undefined) {
@@ -200,12 +189,8 @@ export class Keeper implements Surroundings {
   retry(): void {
     clearTimeout(this.retrying);
     this.retrying = undefined;
-    for (const job of this.jobs.values()) void this.send(job);
-    for (const id of this.unwritten) {
-      const summary = this.summaries.get(id);
-      this.unwritten.delete(id);
-      if (summary !== undefined) void this.writeSummary(summary);
-    }
+    this.sendAll();
+    this.listing.retry();
     void this.photos.write().then((isWritten) => isWritten && this.succeeded());
   }
 
@@ -221,24 +206,10 @@ export class Keeper implements Surroundings {
     if (this.safekeeping.unsaved > 0) this.retry();
   }
 
-  async writeSummary(summary: Summary): Promise<void> {
-    const { disk } = this;
-    this.summaries.put(summary);
-    this.tell();
-    try {
-      if (disk === undefined) this.unwritten.add(summary.id);
-      await disk?.writeSummary(summary);
-      this.neighbours.tell([summary.id]);
-    } catch (problem) {
-      this.unwritten.add(summary.id);
-      this.failed(problem, disk);
-    }
-  }
-
   async purge(id: string): Promise<void> {
     await this.disk?.purge(id);
     this.jobs.delete(id);
-    this.summaries.delete(id);
+    this.listing.forget(id);
     this.photos.forget(id);
     this.neighbours.tell([id]);
     this.retry();
@@ -257,7 +228,7 @@ export class Keeper implements Surroundings {
         const ids = [...heard].filter((id) => id !== "");
         heard.clear();
         this.take((await this.disk?.readEntriesSince(this.seen ?? 0)) ?? []);
-        for (const id of ids) await this.readSummaryAnew(id);
+        for (const id of ids) await this.listing.readAnew(id);
         this.tell();
       }
     } catch {
@@ -265,14 +236,6 @@ export class Keeper implements Surroundings {
     } finally {
       this.heard = undefined;
     }
-  }
-
-  private async readSummaryAnew(id: string): Promise<void> {
-    const { disk } = this;
-    if (disk === undefined || this.jobs.get(id)?.needsWriting === true) return;
-    const summary = readSummary(await disk.readSummary(id));
-    if (summary !== undefined) this.summaries.put(summary);
-    else if (!this.jobs.has(id)) this.summaries.delete(id);
   }
 
   /** Hands entries out to the jobs they belong to. */
@@ -300,12 +263,14 @@ export class Keeper implements Surroundings {
     const timeline = await this.read(job.id);
     job.isBeingRead = false;
     if (timeline instanceof Timeline) job.replace(timeline);
+    this.tell();
     void this.send(job);
   }
 
   close(): void {
     this.flush();
     clearTimeout(this.retrying);
+    clearTimeout(this.sending);
     this.connection.close();
     this.neighbours.close();
     this.newerDisk?.close();

@@ -67,12 +67,24 @@ export class KeptJob implements OpenJob {
     return true;
   }
 
+  get undoStep(): Step | undefined {
+    return this.step(this.timeline.wayBack()?.id);
+  }
+
+  get redoStep(): Step | undefined {
+    return this.step(this.timeline.wayOn()?.id);
+  }
+
+  private step(id: string | undefined): Step | undefined {
+    return this.timeline.steps.all.find((step) => step.id === id);
+  }
+
   get canUndo(): boolean {
-    return this.timeline.wayBack() !== undefined;
+    return this.undoStep !== undefined;
   }
 
   get canRedo(): boolean {
-    return this.timeline.wayOn() !== undefined;
+    return this.redoStep !== undefined;
   }
 
   undo(): void {

@@ -1,19 +1,25 @@
 // Broken records as text: whatever is in them, something readable comes out.
 
-/** JSON as far as it goes; what JSON has no word for is written as a text. */
+const deepest = 200;
+/** Parts that are written, so that a record which contains itself many times over comes to an end. */
+const mostParts = 200_000;
+
+/** JSON, with a word in place of what JSON has none for. */
 export function rawText(found: unknown): string {
-  try {
-    return JSON.stringify(found, asText, 1) ?? String(found);
-  } catch {
-    // It contains itself, or is too deep.
-    return JSON.stringify({ unwritable: String(found) });
-  }
+  const parts = { left: mostParts };
+  return JSON.stringify(plain(found, [], parts), undefined, 1) ?? String(found);
 }
 
-function asText(_name: string, found: unknown): unknown {
-  if (typeof found === "bigint" || typeof found === "symbol" || typeof found === "function") return String(found);
-  if (found instanceof Map) return [...found];
-  if (found instanceof Set) return [...found];
-  if (found instanceof ArrayBuffer || ArrayBuffer.isView(found)) return `${found.byteLength} bytes`;
-  return found;
+function plain(found: unknown, around: readonly object[], parts: { left: number }): unknown {
+  parts.left -= 1;
+  if (typeof found !== "object" || found === null) {
+    return found === undefined || ["string", "number", "boolean"].includes(typeof found) ? found : String(found);
+  }
+  if (around.includes(found)) return "(contains itself)";
+  if (parts.left < 0 || around.length > deepest) return "(left out)";
+  if (found instanceof Date) return String(found);
+  if (found instanceof ArrayBuffer || ArrayBuffer.isView(found)) return `(${found.byteLength} bytes)`;
+  const inside = [...around, found];
+  if (Array.isArray(found) || found instanceof Map || found instanceof Set) return Array.from(found, (part) => plain(part, inside, parts));
+  return Object.fromEntries(Object.entries(found).map(([name, part]) => [name, plain(part, inside, parts)]));
 }

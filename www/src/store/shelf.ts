@@ -1,6 +1,6 @@
 // The shelf that the jobs of this phone stand on.
 
-import { backupFile, readBackup, taken, type BackupChoices, type BackupJob, type BackupPreview } from "./backup";
+import { backupFile, readBackup, taken, type BackupChoice, type BackupChoices, type BackupJob, type BackupPreview } from "./backup";
 import { changesOf, differences } from "./difference";
 import type { StoredPhoto } from "./disk";
 import { setting, clearing, type Change } from "./edits";
@@ -67,11 +67,11 @@ class WholeShelf implements Shelf {
   }
 
   list(words = ""): readonly Summary[] {
-    return this.keeper.summaries.list(words);
+    return this.keeper.listing.summaries.list(words);
   }
 
   removed(): readonly Summary[] {
-    return this.keeper.summaries.removed();
+    return this.keeper.listing.summaries.removed();
   }
 
   async open(id: string): Promise<Opened> {
@@ -93,23 +93,24 @@ class WholeShelf implements Shelf {
     const timeline = await keeper.read(id);
     if (timeline === "absent") return { kind: "absent" };
     if (timeline === undefined) return this.outOfReach(id);
-    const summary = keeper.summaries.get(id);
+    const summary = keeper.listing.summaries.get(id);
     if (timeline instanceof Timeline) {
       const job = new KeptJob(id, timeline, summary?.glance ?? "", true, keeper);
       keeper.jobs.set(id, job);
-      if (summary === undefined || summary.unreadable !== undefined) void keeper.writeSummary(summaryOf(job.document, job.glance));
+      if (summary === undefined || summary.unreadable !== undefined) void keeper.listing.write(summaryOf(job.document, job.glance));
       return { kind: "job", job };
     }
-    keeper.unreadable(id, timeline);
+    keeper.listing.unreadable(id, timeline);
     return { kind: "unreadable", reason: timeline };
   }
 
   private outOfReach(id: string): Opened {
-    const summary = this.keeper.summaries.get(id);
+    const summary = this.keeper.listing.summaries.get(id);
     return summary === undefined ? { kind: "absent" } : { kind: "unreadable", reason: summary.unreadable ?? "out-of-reach" };
   }
 
   create(content: TreeObject): OpenJob {
+    if (!isObject(treeOf(content))) throw new TypeError("a job is a tree of named members");
     return this.put({ ...content, id: newId(), edited: this.now().toISOString() });
   }
 
@@ -142,13 +143,13 @@ class WholeShelf implements Shelf {
   }
 
   async remove(id: string): Promise<void> {
-    const summary = this.keeper.summaries.get(id);
-    if (summary !== undefined) await this.keeper.writeSummary({ ...summary, removed: this.now().toISOString() });
+    const summary = this.keeper.listing.summaries.get(id);
+    if (summary !== undefined) await this.keeper.listing.write({ ...summary, removed: this.now().toISOString() });
   }
 
   async restore(id: string): Promise<void> {
-    const { removed: _, ...summary } = this.keeper.summaries.get(id) ?? {};
-    if ("id" in summary) await this.keeper.writeSummary(summary);
+    const { removed: _, ...summary } = this.keeper.listing.summaries.get(id) ?? {};
+    if ("id" in summary) await this.keeper.listing.write(summary);
   }
 
   async purge(id: string): Promise<void> {
@@ -211,22 +212,31 @@ class WholeShelf implements Shelf {
 
   async takeBackup(preview: BackupPreview, choices: BackupChoices = new Map()): Promise<void> {
     if (preview.kind !== "backup") return;
-    for (const job of preview.jobs) await this.takeJob(job, choices);
-    const wanted = new Set(preview.jobs.filter(({ id }) => choices.get(id) !== "leave").map(({ id }) => id));
+    /** The ids under which the jobs of the file are here. */
+    const ids = new Map<string, string>();
+    for (const job of preview.jobs) {
+      const choice = choices.get(job.id);
+      if (choice !== "leave") ids.set(job.id, await this.takeJob(job, choice));
+    }
     const here = new Set(await this.keeper.photos.ids());
-    await this.keeper.photos.put(preview.photos.filter(({ id, jobs }) => !here.has(id) && jobs.some((job) => wanted.has(job))));
+    const wanted = preview.photos.filter(({ id }) => !here.has(id)).map((photo) => ({ ...photo, jobs: photo.jobs.flatMap((job) => ids.get(job) ?? []) }));
+    await this.keeper.photos.put(wanted.filter(({ jobs }) => jobs.length > 0));
   }
 
-  private async takeJob(theirs: BackupJob, choices: BackupChoices): Promise<void> {
-    const choice = choices.get(theirs.id);
-    if (choice === "leave") return;
+  private async takeJob(theirs: BackupJob, choice: Exclude<BackupChoice, "leave"> | undefined): Promise<string> {
     const opened = await this.open(theirs.id);
-    if (opened.kind === "absent") return this.put(theirs.document).close();
-    // What is broken here is not overwritten.
-    if (opened.kind === "unreadable") return this.create(theirs.document).close();
+    if (opened.kind !== "job") {
+      // What is broken here is not overwritten.
+      const made = opened.kind === "absent" ? this.put(theirs.document) : this.create(theirs.document);
+      made.close();
+      return made.id;
+    }
     const { job } = opened;
-    job.apply(choice === "take" ? allChanges(job.document, theirs.document) : changesOf(taken(differences(job.document, theirs.document), choice), theirs.document));
+    const { document } = job;
+    job.apply(choice === "take" ? allChanges(document, theirs.document) : changesOf(taken(differences(document, theirs.document), choice), theirs.document));
+    if (this.keeper.listing.summaries.get(job.id)?.removed !== undefined) await this.restore(job.id);
     job.close();
+    return job.id;
   }
 
   settled(): Promise<Safekeeping> {

@@ -11,3 +11,4 @@ applyStyle(style);
 
 export { Jobs } from "./jobs";
 export { Job } from "./job";
+export { JobDefaults } from "./job-defaults";

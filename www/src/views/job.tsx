@@ -5,6 +5,7 @@ import { useEffect, useLayoutEffect } from "preact/hooks";
 import { place } from "../address";
 import type { Problem, Stage } from "../core";
 import { watchClock } from "../job/clock-watch";
+import { glanceText } from "../job/glance";
 import { JobContext, shownNow } from "../job/job-context";
 import { keepTextsInJob } from "../job/job-texts";
 import { useOpened, useShelf } from "../job/open-shelf";
@@ -57,6 +58,10 @@ function OpenedJob({ shelf, job, stage }: { readonly shelf: Shelf; readonly job:
   useEffect(() => watchClock(job), [job]);
   useLayoutEffect(() => scrollTo(0, 0), [stage]);
   const shown = shownNow(shelf, job, stage);
+  const glance = "assessment" in shown ? glanceText(shown.document, shown.assessment) : undefined;
+  useEffect(() => {
+    if (glance !== undefined) job.setGlance(glance);
+  }, [glance]);
   if (!("assessment" in shown)) return <Refused problems={shown} />;
   const View = stage && stageViews[stage];
   return (

@@ -1,13 +1,15 @@
-// The jobs on this phone: search, state at a glance, new, practice.
+// The jobs on this phone: search, state at a glance, new, practice; where they are kept, and as files.
 
 import type { JSX } from "preact";
 import { goTo, readPlace } from "../address";
-import { message } from "../locale";
+import { newJob, practiceJob } from "../job/new-job";
 import { useShelf } from "../job/open-shelf";
 import { jobPlace } from "../job/stages";
-import { newJob, practiceJob } from "../job/new-job";
+import { message } from "../locale";
 import type { TreeObject } from "../store/jobs";
+import { FilePanel } from "./jobs/file-panel";
 import { JobList } from "./jobs/job-list";
+import { RemovedJobs } from "./jobs/removed-jobs";
 import { Safekeeping } from "./jobs/safekeeping";
 
 export function Jobs(): JSX.Element {
@@ -21,7 +23,6 @@ export function Jobs(): JSX.Element {
   return (
     <main class="jobs">
       <h1>{message("title-jobs")}</h1>
-      <p class="note">{message("intro-jobs")}</p>
       <div class="job-starts">
         <button class="framed" data-action="new-job" disabled={shelf === undefined} onClick={() => begin(newJob())}>
           {message("jobs-new")}
@@ -30,8 +31,14 @@ export function Jobs(): JSX.Element {
           {message("jobs-practice")}
         </button>
       </div>
-      {shelf && <JobList shelf={shelf} />}
-      {shelf && <Safekeeping shelf={shelf} />}
+      {shelf && (
+        <>
+          <Safekeeping shelf={shelf} />
+          <JobList shelf={shelf} />
+          <RemovedJobs shelf={shelf} />
+          <FilePanel shelf={shelf} />
+        </>
+      )}
     </main>
   );
 }

@@ -3,6 +3,7 @@
 import type { JSX } from "preact";
 import { bibliography, calculate, units } from "../core";
 import { build, coreEdition } from "../edition";
+import { jobPart } from "../fetched";
 import { message } from "../locale";
 import { Cautions } from "../parts/cautions";
 import { ChoiceRow } from "../parts/choice-row";
@@ -17,6 +18,8 @@ const systems: readonly UnitSystem[] = ["metric", "customary"];
 const themes: readonly Theme[] = ["system", "day", "dark", "sunlight"];
 const hands: readonly Hand[] = ["left", "right"];
 const tools = ["eccentric-clutch", "ordinary-clutch", "wing-nut-bar"] as const;
+/** Comes with the jobs, whose core checks it. */
+const JobDefaults = jobPart("JobDefaults");
 
 export function SettingsView(): JSX.Element {
   return (
@@ -25,6 +28,7 @@ export function SettingsView(): JSX.Element {
       <Units />
       <Look />
       <Kit />
+      <JobDefaults />
       <section>
         <h2>{message("settings-cautions")}</h2>
         <Cautions

@@ -1,7 +1,9 @@
 // Opens Debian's Chromium, or the one that CHROMIUM names.
 import { chromium } from "playwright-core";
 
-const args = [
+export const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
+
+export const args = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -14,5 +16,5 @@ const args = [
 ];
 
 export function openBrowser() {
-  return chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args });
+  return chromium.launch({ executablePath, args });
 }

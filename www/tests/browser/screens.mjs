@@ -51,6 +51,10 @@ export const screens = [
     place: "#/standing-test?designPressure=wide&cylinderVolume=5 L&time1=0 h&gaugePressure1=43 bar&temperature1=21 °C&time2=-1 h&gaugePressure2=full&temperature2=20 °C&leakToSee=9",
     at: '[data-problem-of="gaugePressure2"]',
   },
+  { name: "vacuum-hold", place: "#/vacuum-hold?time1=0 min&pressure1=370 micron&time2=1 min&pressure2=570 micron&time3=2 min&pressure3=760 micron&time4=3 min&pressure4=880 micron&time5=4 min&pressure5=1050 micron&time6=5 min&pressure6=1160 micron&time7=6 min&pressure7=1330 micron&time8=7 min&pressure8=1430 micron&time9=8 min&pressure9=1550 micron&time10=10 min&pressure10=1710 micron&time11=12 min&pressure11=1840 micron&time12=15 min&pressure12=2020 micron&ambientTemperature=18 °C" },
+  { name: "vacuum-hold-leak", place: "#/vacuum-hold?time1=0 min&pressure1=300 micron&time2=2 min&pressure2=420 micron&time3=4 min&pressure3=540 micron&time4=6 min&pressure4=660 micron&time5=8 min&pressure5=780 micron&time6=10 min&pressure6=900 micron&time7=12 min&pressure7=1020 micron&time8=15 min&pressure8=1200 micron&volume=4.5 L", at: ".reading-plot" },
+  { name: "vacuum-hold-alike", place: "#/vacuum-hold?time1=0 min&pressure1=300 micron&time2=1 min&pressure2=345 micron&time3=2 min&pressure3=380 micron&time4=3 min&pressure4=430 micron", at: ".rows.marked" },
+  { name: "vacuum-hold-mistaken", place: "#/vacuum-hold?time1=0 min&pressure1=many&time2=soon&pressure2=400 micron&ambientTemperature=cold&passRule=plate", at: '[data-problem-of="pressure1"]' },
   { name: "charge", place: "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m&cylinderStart=14.36 kg&cylinderNow=14.25 kg&cylinderTare=6.8 kg&liquidTube=1/4&vapourTube=1/2" },
   { name: "charge-recovery", place: "#/charge?refrigerant=R-410A&recoveryVolume=12.3 L&recoveryTare=7.9 kg&recoveryGross=18.4 kg", at: '[data-figure="largestGross"]' },
   { name: "charge-mistaken", place: "#/charge?refrigerant=R-32&plateCharge=full&length=18 m&cylinderStart=14 kg&cylinderNow=15 kg&recoveryTare=7.9 kg", at: '[data-problem-of="plateCharge"]' },
@@ -61,5 +65,6 @@ export const screens = [
   { name: "running-mistaken", place: "#/running?refrigerant=R-410A&suctionGaugePressure=strong&liquidGaugePressure=21.8 bar&liquidLineTemperature=36.5 °C&returnDryBulb=24 °C&returnWetBulb=30 °C&supplyDryBulb=16 °C", at: '[data-problem-of="suctionGaugePressure"]' },
   { name: "insulation", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78&thickness=13 mm" },
   { name: "insulation-mistaken", place: "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=100&thickness=1 m", at: '[data-problem-of="thickness"]' },
+  { name: "jobs", place: "#/jobs" },
   { name: "settings", place: "#/settings" },
 ];

@@ -34,7 +34,7 @@ export async function openSite(t, { directory = defaultOut, base = "/", ...optio
   const server = await serve(directory, { base });
   const context = await browser.newContext({ viewport: phone, hasTouch: true, ...options });
   const offences = watch(context, server.address);
-  context.setDefaultTimeout(30_000);
+  context.setDefaultTimeout(120_000);
   t.after(async () => {
     await context.close();
     await server.close();
@@ -79,9 +79,9 @@ export async function figure(page, name) {
   return text.replace(/\s+/g, " ").trim();
 }
 
-/** Waits until `read` gives what `pattern` matches. */
+/** Waits until `read` gives what `pattern` matches; the limit only ends what would never come, on however slow a machine. */
 export async function eventually(read, pattern) {
-  const end = Date.now() + 5000;
+  const end = Date.now() + 60_000;
   let found = await read();
   while (!pattern.test(found) && Date.now() < end) {
     await new Promise((wake) => setTimeout(wake, 30));

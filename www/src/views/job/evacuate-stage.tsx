@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { nowIn, useJob } from "../../job/job-context";
 import { JobFields } from "../../job/job-fields";
-import { itemsAt, textAt } from "../../job/job-path";
+import { textAt } from "../../job/job-path";
 import { message } from "../../locale";
 import type { AnyField } from "../../parts/card-fields";
 import { Cautions } from "../../parts/cautions";
@@ -42,17 +42,16 @@ function ruleFields(rule: string): readonly AnyField[] {
   ];
 }
 
-const cautions = ["pump-down-caution-compressor", "pump-down-caution-nitrogen", "vacuum-hold-caution-ice", "vacuum-hold-caution-hoses", "torque-caution-code"];
+/** Beside those of the frame: what makes a reading wrong. */
+const cautions = ["vacuum-hold-caution-ice", "vacuum-hold-caution-hoses"];
 
 export function EvacuateStage(): JSX.Element {
   const { document, assessment } = useJob();
   const hold = assessment.vacuumHold ?? undefined;
-  const isBegun = assessment.pumpClock != null || itemsAt(document, "evacuation", "readings").length > 0;
   const isOver = ["liquidValveOpened", "gasValveOpened"].some((valve) => textAt(document, "release", valve) !== "");
   const isHolding = assessment.vacuumClock != null;
   return (
     <>
-      {!isBegun && <Cautions ids={cautions} />}
       {isOver ? (
         <DueLine text={message("clock-vacuum-ended")} />
       ) : (
@@ -76,7 +75,7 @@ export function EvacuateStage(): JSX.Element {
       <JobFields at={at} fields={placeFields} />
       {hold?.likelihoods && <Causes answer={hold} likelihoods={hold.likelihoods} />}
       {hold && <FoundRows answer={hold} />}
-      {isBegun && <Cautions ids={cautions} />}
+      <Cautions ids={cautions} />
       <Working
         steps={hold?.working ?? []}
         of={message("title-vacuum-hold")}

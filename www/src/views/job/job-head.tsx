@@ -6,10 +6,15 @@ import { useJob } from "../../job/job-context";
 import { textAt } from "../../job/job-path";
 import { jobPlace } from "../../job/stages";
 import { message } from "../../locale";
+import { Clashes } from "./clashes";
+import { JobNames } from "./job-names";
+import { KeptState } from "./kept-state";
+import { UndoRedo } from "./undo-redo";
 
 export function JobHead({ stage }: { readonly stage: Stage | null }): JSX.Element {
   const { job, document } = useJob();
-  const name = textAt(document, "name");
+  const entered = textAt(document, "name");
+  const name = entered.trim() === "" ? message("jobs-unnamed") : entered;
   return (
     <div class="job-head">
       {stage === null ? (
@@ -22,14 +27,10 @@ export function JobHead({ stage }: { readonly stage: Stage | null }): JSX.Elemen
           <h1>{message(`stage-${stage}`)}</h1>
         </>
       )}
-      <div class="undo-redo">
-        <button data-action="undo" disabled={!job.canUndo} onClick={() => job.undo()}>
-          {message("job-undo")}
-        </button>
-        <button data-action="redo" disabled={!job.canRedo} onClick={() => job.redo()}>
-          {message("job-redo")}
-        </button>
-      </div>
+      <UndoRedo />
+      <KeptState />
+      <Clashes />
+      {stage === null && <JobNames />}
     </div>
   );
 }

@@ -6,7 +6,6 @@ import { JobFields } from "../../job/job-fields";
 import { itemsAt, textAt } from "../../job/job-path";
 import { message } from "../../locale";
 import type { AnyField } from "../../parts/card-fields";
-import { Cautions } from "../../parts/cautions";
 import { Disclosure } from "../../parts/disclosure";
 import { isMistake } from "../../parts/fields";
 import { Working } from "../../parts/working";
@@ -30,15 +29,6 @@ const fields: readonly AnyField[] = [
 const lossFields: readonly AnyField[] = [{ name: "leakToSee", quantity: "pressure-rate", unit: rateUnit, words: true }];
 const at = ["pressureTest", "test"];
 
-const cautions = [
-  "standing-test-caution-regulator",
-  "standing-test-caution-stages",
-  "standing-test-caution-eyes",
-  "standing-test-caution-release",
-  "standing-test-caution-plate",
-  "torque-caution-code",
-];
-
 export function PressureTestStage(): JSX.Element {
   const { document, assessment, problems } = useJob();
   const rowsText = usePressureRowsText();
@@ -50,7 +40,6 @@ export function PressureTestStage(): JSX.Element {
   const isWrong = problems.some((problem) => isMistake(problem) && problem.field.startsWith("job:pressureTest.test."));
   return (
     <>
-      {!isBegun && <Cautions ids={cautions} />}
       {isOver ? <DueLine text={message("clock-pressure-ended")} /> : <HoldClock of="pressureClock" isRunning={!isOver} />}
       {isBegun && !isOver && <PressureEntry />}
       <HoldFinding asked={asked} empty={message("pressure-test-empty")} />
@@ -74,7 +63,6 @@ export function PressureTestStage(): JSX.Element {
         <p class="note">{message("pressure-test-looks-note")}</p>
         <LeakLookRows joints={presentJoints(assessment).filter(({ kind }) => kind !== "cap")} />
       </section>
-      {isBegun && <Cautions ids={cautions} />}
       <Working steps={answer?.working ?? []} of={message("title-standing-test")} units={workingUnits()} />
     </>
   );

@@ -1,4 +1,4 @@
-// Where the jobs are kept; said plainly where they are not on this phone.
+// Where the jobs are kept, said plainly, and what to do where that is not safe.
 
 import type { JSX } from "preact";
 import { message } from "../../locale";
@@ -6,9 +6,14 @@ import type { Shelf } from "../../store/jobs";
 
 export function Safekeeping({ shelf }: { readonly shelf: Shelf }): JSX.Element {
   const { safekeeping } = shelf;
+  const { persistence, unsaved } = safekeeping;
+  const isKept = safekeeping.kept === "on this phone";
   return (
-    <p class="safekeeping" role="status">
-      {message(safekeeping.kept === "on this phone" ? "jobs-kept" : `jobs-in-memory-${safekeeping.reason}`)}
-    </p>
+    <div class="safekeeping" data-kept={isKept ? "kept" : safekeeping.reason} data-persistence={persistence}>
+      <p role="status" class={isKept ? "note" : "problem"}>
+        {message(isKept ? `jobs-kept-${persistence.replace(" ", "-")}` : `jobs-in-memory-${safekeeping.reason}`)}
+      </p>
+      {!isKept && unsaved > 0 && <p class="note">{message("jobs-unsaved", { count: unsaved })}</p>}
+    </div>
   );
 }

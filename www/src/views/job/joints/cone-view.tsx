@@ -14,7 +14,6 @@ import { VerdictLine } from "../../../parts/verdict-line";
 import { otherUnitOf, unitOf } from "../../../unit-choice";
 import { FlareDetails, FlareDrawing, ToolChoice } from "../../bench/flare-panel";
 import { HeadBand } from "./head-band";
-import { MadeAct } from "./made-act";
 import { NutFigure } from "./nut-figure";
 import { Remaking } from "./remaking";
 import { TubeWanted } from "./tube-wanted";
@@ -25,7 +24,6 @@ export function ConeView({ joint }: { readonly joint: JointAssessment }): JSX.El
     <>
       {joint.kind === "flare" ? <Cone joint={joint} /> : <p class="joint-told">{message("joints-braze")}</p>}
       <Remaking joint={joint} />
-      <MadeAct joint={joint} />
     </>
   );
 }
@@ -46,8 +44,8 @@ function Cone({ joint }: { readonly joint: JointAssessment }): JSX.Element {
         <ProjectionFigure answer={answer} />
       </dl>
       <MeasuredCone joint={joint} />
-      {answer && <FlareDrawing answer={answer} measured={joint.measuredCone?.judgement.figure} />}
       <Tool problems={problems.filter(({ field }) => field === "tool")} />
+      {answer && <FlareDrawing answer={answer} measured={joint.measuredCone?.judgement.figure} />}
       {answer && (
         <Disclosure name="joint-more" summary={message("joints-flare-more")} mustShow={false}>
           <FlareDetails answer={answer} />

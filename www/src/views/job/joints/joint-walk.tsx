@@ -19,10 +19,14 @@ export interface StageWork {
   readonly steps: readonly JointStep[];
 }
 
-export function JointWalk({ work, view: View }: {
+type OfJoint = (props: { readonly joint: JointAssessment }) => JSX.Element | null;
+
+export function JointWalk({ work, view: View, act: Act }: {
   readonly work: StageWork;
-  /** What is to be done at a joint; its own button goes between those to the neighbours. */
-  readonly view: (props: { readonly joint: JointAssessment }) => JSX.Element;
+  /** What has to be known at a joint, and what is entered. */
+  readonly view: OfJoint;
+  /** What is done with one tap, above the ways to the neighbours. */
+  readonly act: OfJoint;
 }): JSX.Element {
   const { assessment } = useJob();
   const walk = presentJoints(assessment).filter(({ kind }) => work.kinds.includes(kind));
@@ -41,9 +45,12 @@ export function JointWalk({ work, view: View }: {
     <section class="joint-walk" data-joint={joint.id} {...swipe} onKeyDown={(event) => onArrow(event, () => goTo(earlier), () => goTo(later))}>
       <JointHead joint={joint} place={walk.indexOf(joint)} count={walk.length} done={walk.filter((one) => !isOpen(one)).length} />
       <View key={joint.id} joint={joint} />
-      <div class="walk-ways">
-        <Way name="earlier" to={earlier} onGo={goTo} />
-        <Way name="later" to={later} onGo={goTo} />
+      <div class="walk-foot">
+        <Act joint={joint} />
+        <div class="walk-ways">
+          <Way name="earlier" to={earlier} onGo={goTo} />
+          <Way name="later" to={later} onGo={goTo} />
+        </div>
       </div>
     </section>
   );

@@ -7,8 +7,9 @@ import { record } from "../../../job/joint-records";
 import { momentText } from "../../../job/moment";
 import { message } from "../../../locale";
 
-export function MadeAct({ joint: { id, kind, madeAt } }: { readonly joint: JointAssessment }): JSX.Element {
+export function MadeAct({ joint: { id, kind, madeAt } }: { readonly joint: JointAssessment }): JSX.Element | null {
   const { job, document } = useJob();
+  if (kind === "cap") return null;
   const word = kind === "brazed" ? "brazed" : "flared";
   return (
     <DoneAct

@@ -16,19 +16,13 @@ import { otherUnitOf, unitOf } from "../../../unit-choice";
 import { HeadNumbers } from "./head-band";
 import { NutFigure } from "./nut-figure";
 import { Remaking } from "./remaking";
-import { TightenedAct } from "./tightened-act";
 import { TorqueBasis } from "./torque-basis";
 import { TubeWanted } from "./tube-wanted";
 import { WrenchInHand } from "./wrench-in-hand";
 
 export function NutView({ joint }: { readonly joint: JointAssessment }): JSX.Element {
   if (joint.kind === "brazed") return <p class="joint-told">{message("joints-brazed-no-nut")}</p>;
-  return (
-    <>
-      {joint.kind === "flare" ? <Nut joint={joint} /> : <p class="joint-told">{message("joints-cap-on")}</p>}
-      <TightenedAct joint={joint} />
-    </>
-  );
+  return joint.kind === "flare" ? <Nut joint={joint} /> : <p class="joint-told">{message("joints-cap-on")}</p>;
 }
 
 function Nut({ joint }: { readonly joint: JointAssessment }): JSX.Element {

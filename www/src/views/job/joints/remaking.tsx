@@ -38,7 +38,8 @@ function RemakeForm({ joint: { id } }: { readonly joint: JointAssessment }): JSX
   const field = reasonField(id);
   const reason = textOf(field).trim();
   const begin = (): void => {
-    if (reason !== "" && remake(job, id, { at: nowIn(document), reason })) enter(field, "");
+    if (reason === "") globalThis.document.getElementById(`entry-${field}`)?.focus();
+    else if (remake(job, id, { at: nowIn(document), reason })) enter(field, "");
   };
   return (
     <>

@@ -10,7 +10,8 @@ import { message } from "../../../locale";
 import { unitOf } from "../../../unit-choice";
 import { DoneAct } from "./made-act";
 
-export function TightenedAct({ joint }: { readonly joint: JointAssessment }): JSX.Element {
+export function TightenedAct({ joint }: { readonly joint: JointAssessment }): JSX.Element | null {
+  if (joint.kind === "brazed") return null;
   return joint.kind === "cap" ? <CapAct joint={joint} /> : <NutAct joint={joint} />;
 }
 

@@ -1,0 +1,140 @@
+// Kills a browser in the middle of edits, again and again, and looks at what is there afterwards:
+//   node tests/browser/kills.mjs 200
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+import { chromium } from "playwright-core";
+import { serve } from "../../serve.mjs";
+import { args, executablePath } from "./chromium.mjs";
+import { writeStorePage } from "./store-site.mjs";
+
+/**
+ * Runs `kills` rounds on one profile. Gives for each round the age, when the browser was killed, of the oldest edit that is
+ * missing afterwards (0 if none is), and what was found amiss: jobs that cannot be read, gaps in what was written.
+ */
+export async function killOften(kills, progress = () => {}) {
+  const directory = await mkdtemp(join(tmpdir(), "coldwright-"));
+  await writeStorePage(directory);
+  const server = await serve(directory);
+  const profile = await mkdtemp(join(tmpdir(), "coldwright-"));
+  const rounds = [];
+  try {
+    let done;
+    for (let round = 0; round <= kills; round++) {
+      const browser = await start(profile);
+      try {
+        const page = await open(browser, server.address);
+        if (done !== undefined) rounds.push({ ...losses(done, await page.evaluate(lookAround, done.ids)), edits: done.edits.length });
+        if (round === kills) break;
+        done = await editUntilKilled(page, browser, done?.ids[0]);
+        progress(rounds.at(-1));
+      } finally {
+        await browser.kill();
+      }
+    }
+  } finally {
+    await server.close();
+    await rm(directory, { recursive: true });
+    await rm(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+  return rounds;
+}
+
+/** A browser in a process group of its own. */
+async function start(profile) {
+  const process = spawn(executablePath, [...args, "--headless", `--user-data-dir=${profile}`, "--remote-debugging-port=0", "about:blank"], { detached: true, stdio: ["ignore", "ignore", "pipe"] });
+  const ended = once(process, "exit");
+  const kill = async () => {
+    try {
+      globalThis.process.kill(-process.pid, "SIGKILL");
+    } catch {
+      // It has been killed already.
+    }
+    await ended;
+  };
+  for await (const line of createInterface({ input: process.stderr })) {
+    const [, address] = /DevTools listening on (\S+)/.exec(line) ?? [];
+    if (address === undefined) continue;
+    process.stderr.resume();
+    return { connection: await chromium.connectOverCDP(address), kill };
+  }
+  await kill();
+  throw new Error("the browser does not start");
+}
+
+async function open({ connection }, address) {
+  const page = await connection.contexts()[0].newPage();
+  await page.goto(address);
+  await page.evaluate(async () => {
+    globalThis.shelf = await store.openShelf();
+  });
+  return page;
+}
+
+/** Edits a new job and the one of the first round in turns until a random moment; every edit is reported with its time. */
+async function editUntilKilled(page, browser, oldest) {
+  const edits = [];
+  await page.exposeFunction("report", (edit) => edits.push(edit));
+  const ids = await page.evaluate(beginEditing, oldest);
+  const end = Date.now() + 200 + Math.random() * 1500;
+  while (Date.now() < end || edits.length === 0) await new Promise((wake) => setTimeout(wake, Math.random() * 20));
+  const killed = Date.now();
+  await browser.kill();
+  return { ids, edits, killed };
+}
+
+/** Runs in the page: an edit every few milliseconds, with a tick counted up in the document. */
+async function beginEditing(oldest) {
+  const opened = oldest === undefined ? undefined : await shelf.open(oldest);
+  const jobs = [opened?.job ?? shelf.create({ name: "the same", tick: 0, ticks: [] }), shelf.create({ name: "new", tick: 0, ticks: [] })];
+  await shelf.settled();
+  let count = 0;
+  const edit = () => {
+    const job = jobs[count++ % 2];
+    const tick = job.document.tick + 1;
+    const time = Date.now();
+    job.apply([store.setting(["tick"], tick), store.puttingIn(["ticks"], { id: `t${tick}` })]);
+    globalThis.report({ job: job.id, tick, time });
+    setTimeout(edit, Math.random() * 15);
+  };
+  edit();
+  return jobs.map(({ id }) => id);
+}
+
+/** Runs in the page: the last tick of the jobs just edited, and what is amiss with any job. */
+async function lookAround(ids) {
+  const amiss = [];
+  const ticks = {};
+  for (const { id } of shelf.list()) {
+    const opened = await shelf.open(id);
+    if (opened.kind !== "job") {
+      amiss.push(`${id}: ${opened.reason ?? opened.kind}`);
+      continue;
+    }
+    const { tick, ticks: list } = opened.job.document;
+    if (ids.includes(id)) ticks[id] = tick;
+    if (list.length !== tick || list.some((item, index) => item.id !== `t${index + 1}`)) amiss.push(`${id}: gap`);
+    opened.job.close();
+  }
+  for (const id of ids) if (!(id in ticks)) amiss.push(`${id}: missing`);
+  return { ticks, amiss };
+}
+
+function losses({ edits, killed }, { ticks, amiss }) {
+  const missing = edits.filter(({ job, tick }) => tick > (ticks[job] ?? 0));
+  const oldest = Math.min(killed, ...missing.map(({ time }) => time));
+  return { loss: killed - oldest, missing: missing.length, amiss };
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const rounds = await killOften(Number(process.argv[2] ?? 10), () => process.stdout.write("."));
+  const sorted = rounds.map(({ loss }) => loss).sort((one, other) => one - other);
+  const amiss = rounds.flatMap((round) => round.amiss);
+  console.log(`\n${rounds.length} kills amid ${rounds.reduce((sum, { edits }) => sum + edits, 0)} edits, ${rounds.reduce((sum, { missing }) => sum + missing, 0)} edits missing`);
+  console.log(`age of the oldest missing edit: median ${sorted[Math.floor(sorted.length / 2)]} ms, worst ${sorted.at(-1)} ms; kills with nothing missing: ${sorted.filter((loss) => loss === 0).length}`);
+  console.log(`amiss: ${amiss.length} ${amiss.join(", ")}`);
+}
