@@ -13,21 +13,35 @@ function dateOf(moment: string): Date | undefined {
   return Number.isNaN(date.getTime()) ? undefined : date;
 }
 
-/** Made once: a list has many moments. */
-const dayAndTime = new Intl.DateTimeFormat(language, { dateStyle: "medium", timeStyle: "short" });
+/** How far the zone of the phone is from universal time, in winter and in summer. */
+function zoneMark(): string {
+  return [0, 6].map((month) => new Date(2026, month, 1).getTimezoneOffset()).join(" ");
+}
+
+/** Made once, since a list has many moments; anew where the phone has gone to another zone, for it keeps the one it was made in. */
+function writerOf(options: Intl.DateTimeFormatOptions): () => Intl.DateTimeFormat {
+  let [writer, zone] = [undefined as Intl.DateTimeFormat | undefined, ""];
+  return () => {
+    const here = zoneMark();
+    if (writer === undefined || zone !== here) [writer, zone] = [new Intl.DateTimeFormat(language, options), here];
+    return writer;
+  };
+}
+
+const dayAndTime = writerOf({ dateStyle: "medium", timeStyle: "short" });
 
 /** Day and time where the phone is. */
 export function momentText(moment: string): string {
   const date = dateOf(moment);
-  return date === undefined ? moment : dayAndTime.format(date);
+  return date === undefined ? moment : dayAndTime().format(date);
 }
 
-const shortDayAndTime = new Intl.DateTimeFormat(language, { month: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+const shortDayAndTime = writerOf({ month: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
 
 /** The same where many stand beneath each other and the year is told elsewhere. */
 export function shortMoment(moment: string): string {
   const date = dateOf(moment);
-  return date === undefined ? moment : shortDayAndTime.format(date);
+  return date === undefined ? moment : shortDayAndTime().format(date);
 }
 
 /** Whether a text is a moment as jobs record them. */

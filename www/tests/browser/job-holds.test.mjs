@@ -151,7 +151,10 @@ test("closed for thirty hours the clock has gone on", async (t) => {
 test("another time zone moves neither the moments nor the clock", async (t) => {
   const { site, page } = await openJob(t, "pressure-test");
   const door = await site.context.newCDPSession(page);
-  const travel = (timezoneId) => door.send("Emulation.setTimezoneOverride", { timezoneId });
+  const travel = async (timezoneId) => {
+    await door.send("Emulation.setTimezoneOverride", { timezoneId });
+    await page.waitForFunction((zone) => Intl.DateTimeFormat().resolvedOptions().timeZone === zone, timezoneId);
+  };
   await travel("Europe/Madrid");
   await readPressure(page, "44.2", "21");
   await page.clock.fastForward(hour);
