@@ -8,12 +8,14 @@ readonly CARGO_HOME=${CARGO_HOME:-$HOME/.cargo}
 readonly WASM_TARGET=wasm32-unknown-unknown
 readonly GENERATED=www/generated
 readonly CATALOGUE_TYPES=www/src/catalogue.ts
+readonly JOB_SCHEMA=www/job.schema.json
 readonly BROWSER_TEST_SECONDS=1800 # A hanging browser must not use up the time of a whole run.
 
 readonly LINKER_PACKAGES=(gcc libc6-dev)
 # Debian's cargo trusts the system's certificates; rustup's brings its own.
 readonly WASM_COMPILER_PACKAGES=(rustc-web cargo-web rust-web-src lld-22 ca-certificates)
 readonly BROWSER_PACKAGES=(chromium chromium-driver fonts-noto-core fonts-noto-color-emoji fonts-liberation2)
+readonly PRINT_PACKAGES=(poppler-utils) # Reads what the page prints.
 
 say() { printf '==> %s\n' "$*"; }
 
@@ -64,11 +66,12 @@ prepare_node() {
 }
 
 prepare_browser() {
-    have_packages "${BROWSER_PACKAGES[@]}" || true # Elsewhere than on Debian the browser comes another way.
+    have_packages "${BROWSER_PACKAGES[@]}" "${PRINT_PACKAGES[@]}" || true # Elsewhere than on Debian they come another way.
     CHROMIUM=$(command -v chromium || command -v chromium-browser || command -v google-chrome) ||
         stop "Chromium is missing: as root, apt-get install ${BROWSER_PACKAGES[*]}"
     CHROMEDRIVER=$(command -v chromedriver) ||
         stop "Chromium's driver is missing: as root, apt-get install ${BROWSER_PACKAGES[*]}"
+    command -v pdftotext >/dev/null || stop "pdftotext is missing: as root, apt-get install ${PRINT_PACKAGES[*]}"
     export CHROMIUM CHROMEDRIVER
 }
 
@@ -297,7 +300,7 @@ usage() {
 ./build.sh test [PART]   run every test, or those of one part: core, wasm, page
 ./build.sh dist          leave the static site in dist/
 ./build.sh bench         measure speed and sizes
-./build.sh types         write the page's types from the core's catalogue
+./build.sh types         write the page's types and the job's schema from the core's catalogue
 END
 }
 
@@ -359,6 +362,8 @@ write_catalogue_types() {
     prepare_page_packages
     print_catalogue_types >"$CATALOGUE_TYPES.new"
     mv "$CATALOGUE_TYPES.new" "$CATALOGUE_TYPES"
+    cargo run --quiet --locked --bin coldwright -- job-schema >"$JOB_SCHEMA.new"
+    mv "$JOB_SCHEMA.new" "$JOB_SCHEMA"
 }
 
 case "${1:-help} ${2:-all}" in

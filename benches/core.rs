@@ -144,10 +144,71 @@ fn many_readings(criterion: &mut Criterion) {
     }
 }
 
+/// A job of 20 joints with so many readings, half of them of the pressure hold, half of the vacuum hold.
+fn job(readings: u32) -> String {
+    let joints = (1..=18).map(|joint| {
+        format!(
+            r#"{{"id":"own-{joint}","tube":"3/8","measuredCone":"13 mm","oiled":true,"scaleTorque":"38 N·m","leakLook":"pass"}}"#
+        )
+    });
+    let at = |minutes: u32| {
+        let (day, hour, minute) = (1 + minutes / 1440, minutes / 60 % 24, minutes % 60);
+        format!("2026-03-{day:02}T{hour:02}:{minute:02}:00Z")
+    };
+    let pressure = (0..readings / 2).map(|place| {
+        let psi = 600.0 + f64::from(place % 3);
+        format!(
+            r#"{{"id":"p{place}","at":"{}","gaugePressure":"{psi} psi","temperature":"20 °C"}}"#,
+            at(place)
+        )
+    });
+    let vacuum = (0..readings / 2).map(|place| {
+        let micron = 300 + place % 4;
+        format!(
+            r#"{{"id":"v{place}","at":"{}","pressure":"{micron} micron","valvedOff":true}}"#,
+            at(place)
+        )
+    });
+    let list = |items: Vec<String>| items.join(",");
+    format!(
+        r#"{{"calculation":"job","input":{{"now":"2026-03-20T00:00:00Z","job":{{"version":1,
+        "plate":{{"refrigerant":"R-32","plateCharge":"1 kg"}},
+        "lines":{{"length":"10 m","liquidLine":{{"tube":"1/4"}},"gasLine":{{"tube":"3/8"}}}},
+        "joints":[{}],"pressureTest":{{"readings":[{}]}},"evacuation":{{"readings":[{}]}}}}}}}}"#,
+        list(joints.collect()),
+        list(pressure.collect()),
+        list(vacuum.collect())
+    )
+    .replace('\n', " ")
+}
+
+fn many_readings_of_a_job(criterion: &mut Criterion) {
+    let messages = Messages::english();
+    let mut group = criterion.benchmark_group("job");
+    for (name, readings) in [
+        ("20 joints, 50 readings", 50),
+        ("20 joints, 500 readings", 500),
+        ("20 joints, 5 000 readings", 5000),
+    ] {
+        let request = job(readings);
+        let reply = answer_line(request.as_bytes(), &messages);
+        assert_eq!(
+            reply["answer"]["problems"],
+            serde_json::json!([]),
+            "{name} answers"
+        );
+        group.bench_function(name, |bencher| {
+            bencher.iter(|| answer_line(black_box(request.as_bytes()), &messages));
+        });
+    }
+    group.finish();
+}
+
 criterion_group!(
     benches,
     saturation_temperature,
     through_the_door,
-    many_readings
+    many_readings,
+    many_readings_of_a_job
 );
 criterion_main!(benches);

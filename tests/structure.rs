@@ -60,7 +60,10 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
     ("calc", &["quantity", "tables", "physics"]),
     ("job", &["quantity", "tables", "physics", "calc"]),
     ("registry", &["quantity", "calc", "job"]),
-    ("terminal", &["quantity", "tables", "calc", "registry"]),
+    (
+        "terminal",
+        &["quantity", "tables", "calc", "job", "registry"],
+    ),
     ("web", &["quantity", "tables", "calc", "registry"]),
 ];
 

@@ -31,7 +31,7 @@ export async function build({
   const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
   const { files: code, first: firstCode } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
   const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
-  files.set("manifest.webmanifest", await readFile(join(here, "manifest.webmanifest")));
+  for (const name of ["manifest.webmanifest", "job.schema.json"]) files.set(name, await readFile(join(here, name)));
   const page = await readFile(join(here, "index.html"), "utf8");
   const filled = fill(page, {
     policy: contentSecurityPolicy,

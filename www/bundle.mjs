@@ -53,7 +53,7 @@ function loadedFirst(outputs, entries) {
 }
 
 /** Reads a locale's messages at build time: the phone then needs neither the parser nor the time. */
-const messages = {
+export const messages = {
   name: "messages",
   setup({ onLoad }) {
     onLoad({ filter: /\.ftl$/ }, async ({ path }) => {

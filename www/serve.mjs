@@ -25,6 +25,7 @@ const types = {
   ".css": "text/css; charset=utf-8",
   ".wasm": "application/wasm",
   ".webmanifest": "application/manifest+json",
+  ".json": "application/json",
   ".svg": "image/svg+xml",
   ".png": "image/png",
 };

@@ -1,24 +1,27 @@
 //! The calculations from a terminal.
 //!
 //! `coldwright batch` answers JSON lines from standard input; `coldwright catalogue` prints the JSON
-//! Schema of all inputs and answers.
+//! Schema of all inputs and answers, `coldwright job-schema` that of a job's document.
 
 use std::io::{self, BufWriter};
 use std::process::ExitCode;
 
-use coldwright::terminal::{batch, catalogue};
+use coldwright::terminal::{batch, catalogue, job_schema};
+use serde_json::Value;
 
 const USAGE: &str = "\
 coldwright batch      answer JSON lines from standard input, one line each:
                       {\"calculation\": \"torque\", \"input\": {\"tube\": \"5/8\"}}
-coldwright catalogue  print the JSON Schema of all inputs and answers";
+coldwright catalogue  print the JSON Schema of all inputs and answers
+coldwright job-schema print the JSON Schema of a job's document";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
     let result = match words.as_slice() {
         ["batch"] => batch(io::stdin().lock(), BufWriter::new(io::stdout().lock())),
-        ["catalogue"] => print_catalogue(),
+        ["catalogue"] => print(&catalogue()),
+        ["job-schema"] => print(&job_schema()),
         _ => {
             eprintln!("{USAGE}");
             return ExitCode::from(2);
@@ -35,8 +38,8 @@ fn main() -> ExitCode {
     }
 }
 
-fn print_catalogue() -> io::Result<()> {
+fn print(schema: &Value) -> io::Result<()> {
     let mut output = BufWriter::new(io::stdout().lock());
-    serde_json::to_writer_pretty(&mut output, &catalogue())?;
+    serde_json::to_writer_pretty(&mut output, schema)?;
     io::Write::write_all(&mut output, b"\n")
 }

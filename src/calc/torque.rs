@@ -119,8 +119,6 @@ pub struct WrenchFit {
     pub hits_band: Option<Judgement<Torque, Torque>>,
     /// Both together: suitable, not suitable, or nearer to a limit than can be told.
     pub verdict: Verdict,
-    /// Accuracy taken.
-    pub accuracy: Ratio,
 }
 
 /// Part of a wrench's largest torque below which its scale is not to be trusted: the bottom fifth.
@@ -409,7 +407,6 @@ fn wrench_fit(
         on_scale,
         hits_band,
         verdict,
-        accuracy,
     }
 }
 

@@ -55,7 +55,8 @@ impl Clock {
         }))
     }
 
-    /// How long it was from one moment to another.
+    /// How long it was from one moment to another. A change back while nobody watched leaves out the time until
+    /// then; one that is missing, since it was undone, is unknown.
     ///
     /// ```
     /// use coldwright::job::{Clock, ClockDoubt};
@@ -74,15 +75,87 @@ impl Clock {
         let is_backwards = to.clock() < from.clock();
         let set = if is_backwards { -set } else { set };
         let passed = to.since_epoch() - from.since_epoch() - set;
-        let may_have_slept = changes.clone().any(|change| change.may_have_slept);
-        let doubt = if passed < 0.0 {
+        let is_missing = last > self.0.len();
+        let mut unsure = changes.filter(|change| change.may_have_slept);
+        let doubt = if passed < 0.0 || unsure.clone().any(|change| change.by < 0.0) {
             Some(ClockDoubt::WentBack)
         } else {
-            may_have_slept.then_some(ClockDoubt::JumpedAhead)
+            (is_missing || unsure.next().is_some()).then_some(ClockDoubt::JumpedAhead)
         };
         Passed {
             time: Time::seconds(passed.max(0.0)),
             doubt,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Enter;
+
+    fn at(text: &str) -> Moment {
+        Moment::from_text(text, None).unwrap()
+    }
+
+    fn change(before: &str, after: &str, may_have_slept: bool) -> ClockChangeInput {
+        ClockChangeInput {
+            before: at(before).into(),
+            after: at(after).into(),
+            may_have_slept: may_have_slept.into(),
+            ..ClockChangeInput::default()
+        }
+    }
+
+    fn clock(changes: Vec<ClockChangeInput>) -> Clock {
+        Clock::take(&mut Reading::default(), &changes.into())
+    }
+
+    #[test]
+    fn a_clock_set_back_while_it_was_watched_is_put_right() {
+        let set = clock(vec![change(
+            "2026-03-02T10:00:00Z",
+            "2026-03-02T09:00:00Z",
+            false,
+        )]);
+        let hold = set.between(
+            at("2026-03-02T08:00:00Z"),
+            at("2026-03-02T10:00:00Z[_clock=1]"),
+        );
+        assert_eq!((hold.time, hold.doubt), (Time::seconds(3.0 * 3600.0), None));
+    }
+
+    #[test]
+    fn a_clock_set_back_unwatched_leaves_at_least_the_time_that_was_watched() {
+        let set = clock(vec![change(
+            "2026-03-02T10:00:00Z",
+            "2026-03-02T09:00:00Z",
+            true,
+        )]);
+        let hold = set.between(
+            at("2026-03-02T08:00:00Z"),
+            at("2026-03-02T09:30:00Z[_clock=1]"),
+        );
+        assert_eq!(hold.time, Time::seconds(2.5 * 3600.0));
+        assert_eq!(hold.doubt, Some(ClockDoubt::WentBack));
+        let ahead = clock(vec![change(
+            "2026-03-02T10:00:00Z",
+            "2026-03-02T11:00:00Z",
+            true,
+        )]);
+        let hold = ahead.between(
+            at("2026-03-02T08:00:00Z"),
+            at("2026-03-02T11:30:00Z[_clock=1]"),
+        );
+        assert_eq!(hold.doubt, Some(ClockDoubt::JumpedAhead));
+    }
+
+    #[test]
+    fn a_change_that_is_missing_makes_the_time_doubtful() {
+        let hold = Clock::default().between(
+            at("2026-03-02T08:00:00Z"),
+            at("2026-03-02T09:00:00Z[_clock=1]"),
+        );
+        assert_eq!(hold.doubt, Some(ClockDoubt::JumpedAhead));
     }
 }

@@ -97,7 +97,7 @@ impl Evacuation {
             pump: pump_started.map(|started| HoldClock::of(clock, started, until, None, None)),
             clock: times
                 .first
-                .map(|first| HoldClock::of(clock, first, now, lasts, times.doubt)),
+                .map(|first| HoldClock::of(clock, first, now, lasts, times.doubt_at(now))),
             dry_since: times.last.filter(|_| verdict == Some(Verdict::InBand)),
             answer,
             places,

@@ -17,6 +17,8 @@ pub struct HoldClock {
     pub lasts: Option<Time>,
     /// How much of that is still to come; zero if it is over.
     pub remaining: Option<Time>,
+    /// What the clock will show when it is over; nothing once it is.
+    pub due: Option<Moment>,
     /// Why these times are doubtful, if they are.
     pub doubt: Option<ClockDoubt>,
 }
@@ -31,14 +33,17 @@ impl HoldClock {
         doubt: Option<ClockDoubt>,
     ) -> Self {
         let passed = clock.between(started, now);
+        let remaining = lasts.map(|lasts| {
+            let left = lasts.in_seconds() - passed.time.in_seconds();
+            Time::seconds(left.max(0.0))
+        });
+        let to_come = remaining.filter(|left| *left > Time::seconds(0.0));
         Self {
             started,
             passed: passed.time,
             lasts,
-            remaining: lasts.map(|lasts| {
-                let left = lasts.in_seconds() - passed.time.in_seconds();
-                Time::seconds(left.max(0.0))
-            }),
+            remaining,
+            due: to_come.and_then(|left| now.later(left)),
             doubt: passed.doubt.or(doubt),
         }
     }
@@ -60,6 +65,15 @@ impl<'a> Times<'a> {
             last: None,
             doubt: None,
         }
+    }
+
+    /// Why the time from the first moment until `now` is doubtful: a clock that shows less than at the last one
+    /// was set back.
+    pub fn doubt_at(&self, now: Moment) -> Option<ClockDoubt> {
+        let since_last = self
+            .last
+            .and_then(|last| self.clock.between(last, now).doubt);
+        self.doubt.or(since_last)
     }
 
     /// The time of the next moment.

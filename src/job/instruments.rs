@@ -127,6 +127,9 @@ pub(super) fn take(
         let field = Field::written("instruments.wrench".into());
         reading.inside(&field, |reading| reading.take_over(problems));
     }
+    // What was in order when the job began stays in order in its record.
+    let field = Field::written("created".into());
+    let used = reading.optional(field, &parts.job.created).unwrap_or(now);
     let uncalibrated = [
         (
             "instruments.gauge",
@@ -164,7 +167,7 @@ pub(super) fn take(
         let field = Field::written(format!("{path}.calibrated"));
         let calibrated = reading.optional(field, calibrated);
         let is_due = calibrated.is_none_or(|calibrated| {
-            clock.between(calibrated, now).time > LONGEST_SINCE_CALIBRATION
+            clock.between(calibrated, used).time > LONGEST_SINCE_CALIBRATION
         });
         // An instrument that nobody named is not known to be in use.
         is_due && !matches!(name, Entry::Absent)

@@ -155,6 +155,9 @@ impl JointOrder {
 /// Orders beyond this lose the room between them.
 const LARGEST_ORDER: f64 = 1e9;
 
+/// Of a joint that nobody has given a place: after all others.
+const UNPLACED: JointOrder = JointOrder(f64::INFINITY);
+
 impl Enter for JointOrder {
     fn from_number(number: f64) -> Result<Self, Flaw> {
         if number.abs() <= LARGEST_ORDER {
@@ -391,11 +394,20 @@ pub(super) fn joints<'a>(job: &'a JobInput, reading: &mut Reading) -> Vec<Joint<
             count: None,
             kind: optional!(reading, record.kind).unwrap_or(JointKind::Flare),
             tube,
-            order: order.unwrap_or(JointOrder(LARGEST_ORDER)),
+            order: order.unwrap_or(UNPLACED),
             record: Some((at, record)),
         })
     });
     joints.extend(added);
+    let mut last = joints
+        .iter()
+        .filter(|joint| joint.order != UNPLACED)
+        .map(|joint| joint.order.0)
+        .fold(0.0, f64::max);
+    for joint in joints.iter_mut().filter(|joint| joint.order == UNPLACED) {
+        last += 1.0;
+        joint.order = JointOrder(last);
+    }
     joints.sort_by(|one, other| one.order.compare(other.order));
     joints
 }

@@ -77,6 +77,8 @@ pub struct JointAssessment {
     pub earlier: Option<JointOrder>,
     /// What to enter as its order to do it one joint later.
     pub later: Option<JointOrder>,
+    /// What to enter as the order of a joint that is to come right after it; the last one needs none.
+    pub after: Option<JointOrder>,
     /// Band of its cone.
     pub cone: Option<Band<Length>>,
     /// Its nut across flats.
@@ -85,7 +87,11 @@ pub struct JointAssessment {
     pub measured_cone: Option<MeasuredCone>,
     /// Band of its torque, at the nut.
     pub torque: Option<Band<Torque>>,
-    /// What to set on the wrench: with the adapter if it is on.
+    /// What to aim at, at the nut.
+    pub aim: Option<Torque>,
+    /// Whether the offset adapter is on the wrench: as recorded, else if there is one.
+    pub with_adapter: bool,
+    /// What to set on the wrench: with the adapter if it is on; absent as long as its lever cannot be told.
     pub setting: Option<Torque>,
     /// Its torque at the nut, with the wrench's uncertainty.
     pub tightened: Option<Judgement<Torque, Torque>>,
@@ -206,6 +212,7 @@ pub(super) fn assess(
         }
         if let Some(after) = order(Some(place + 1)) {
             assessed.later = JointOrder::between(Some(after), order(Some(place + 2)));
+            assessed.after = JointOrder::between(order(Some(place)), Some(after));
         }
         assessed
     });
@@ -224,10 +231,13 @@ fn of_joint(reading: &mut Reading, joint: &Joint<'_>, basis: &JointBasis<'_>) ->
         tube: joint.tube,
         earlier: None,
         later: None,
+        after: None,
         cone: None,
         nut_across_flats: None,
         measured_cone: None,
         torque: None,
+        aim: None,
+        with_adapter: false,
         setting: None,
         tightened: None,
         oiled: false,
@@ -239,11 +249,22 @@ fn of_joint(reading: &mut Reading, joint: &Joint<'_>, basis: &JointBasis<'_>) ->
         state: JointState::Open,
         open: Vec::new(),
     };
-    let place = joint.record.map(|(place, _)| place);
-    let field = Field::named("joints").with(&Field::item(place.unwrap_or(0)));
+    // A joint of which nothing is recorded has what is wrong with it from its line.
+    let field = match joint.record {
+        Some((place, _)) => Field::named("joints").with(&Field::item(place)),
+        None => Field::written(line_path(joint.line).into()),
+    };
     reading.inside(&field, |reading| assessed.take(reading, joint, basis));
     assessed.conclude();
     assessed
+}
+
+/// Where a line is in the document.
+fn line_path(line: JointLine) -> &'static str {
+    match line {
+        JointLine::LiquidLine => "lines.liquidLine",
+        JointLine::GasLine => "lines.gasLine",
+    }
 }
 
 impl JointAssessment {
@@ -311,26 +332,34 @@ impl JointAssessment {
         basis: &JointBasis<'_>,
     ) {
         let mut wrench = basis.wrench.clone();
-        if with_adapter == Some(false) {
-            (wrench.adapter_length, wrench.adapter_angle) = (Entry::Absent, Entry::Absent);
-        }
-        let answer = torque(&TorqueInput {
+        let is_adapter_known = !matches!(wrench.adapter_length, Entry::Absent);
+        self.with_adapter = with_adapter.unwrap_or(is_adapter_known);
+        let at_nut = TorqueInput {
             tube: tube.into(),
             plate_torque,
+            ..TorqueInput::default()
+        };
+        match torque(&at_nut) {
+            Ok(answer) => (self.torque, self.aim) = (Some(answer.band), Some(answer.aim)),
+            Err(problems) => return reading.take_over(of_fields(problems, JointInput::FIELDS)),
+        }
+        if !self.with_adapter {
+            (wrench.adapter_length, wrench.adapter_angle) = (Entry::Absent, Entry::Absent);
+        } else if !is_adapter_known {
+            return;
+        }
+        // What is wrong with the wrench is said once, where it is entered.
+        let Ok(answer) = torque(&TorqueInput {
             adapter_length: wrench.adapter_length,
             adapter_angle: wrench.adapter_angle,
             wrench_length: wrench.wrench_length,
             wrench_accuracy: wrench.wrench_accuracy,
-            ..TorqueInput::default()
-        });
-        let answer = match answer {
-            Ok(answer) => answer,
-            // What is wrong with the wrench is said once, where it is entered.
-            Err(problems) => return reading.take_over(of_fields(problems, JointInput::FIELDS)),
+            ..at_nut
+        }) else {
+            return;
         };
         let setting = answer.setting.as_ref();
         let gain = setting.map_or(1.0, |setting| setting.gain.in_one());
-        self.torque = Some(answer.band);
         self.setting = Some(setting.map_or(answer.aim, |setting| setting.aim));
         let accuracy = answer.accuracy.in_one();
         self.tightened = scale.map(|scale| {

@@ -2,6 +2,7 @@
 //! wrong.
 
 mod bring;
+mod circuit;
 mod clock;
 mod document;
 mod evacuation;
@@ -14,6 +15,7 @@ mod parts;
 mod paths;
 mod plan;
 mod pressure_test;
+mod recorded;
 mod release;
 mod run_check;
 mod stage;
@@ -21,6 +23,7 @@ mod stage;
 use serde::Serialize;
 
 pub use bring::{BringItem, BringMatter};
+pub use circuit::Circuit;
 pub use clock::{Clock, ClockDoubt, Passed};
 pub use document::{
     ClockChangeInput, DOCUMENT_VERSION, EvacuationInput, GaugeReadingInput, JobAccessoryInput,
@@ -35,7 +38,9 @@ pub use instruments::{
 pub use joint::{JointInput, JointKind, JointLine, JointOrder, JointPlace, LeakLook, RemadeInput};
 pub use joint_state::{JointAssessment, JointState, JointStep};
 pub use order::{Alarm, OrderRule, Override, OverrideInput};
-pub use release::AfterRelease;
+pub use plan::PlanLimits;
+pub use recorded::{RecordedMoment, RecordedPressure, RecordedVacuum};
+pub use release::{AfterRelease, BeforeRelease};
 pub use stage::{Fact, OpenItem, OpenMatter, StageAssessment, StageState};
 
 use crate::calc::charge::ChargeAnswer;
@@ -77,6 +82,8 @@ pub struct Assessment {
     pub next: Option<Stage>,
     /// The joints in the order of work.
     pub joints: Vec<JointAssessment>,
+    /// The way of the lines from unit to unit.
+    pub circuit: Circuit,
     /// Clock of the pressure hold.
     pub pressure_clock: Option<HoldClock>,
     /// Clock of the pump.
@@ -89,6 +96,8 @@ pub struct Assessment {
     pub charge: Option<ChargeAnswer>,
     /// The room: of the stages plan, record.
     pub room_limit: Option<RoomLimitAnswer>,
+    /// How the lines keep to the plate: of the stages plan, record.
+    pub plate_limits: Option<PlanLimits>,
     /// The pressure hold: of the stages pressure test, record.
     pub standing_test: Option<StandingTestAnswer>,
     /// Where the readings of the pressure hold stand in the document.
@@ -97,6 +106,12 @@ pub struct Assessment {
     pub vacuum_hold: Option<VacuumHoldAnswer>,
     /// Where the readings of the vacuum hold stand in the document.
     pub vacuum_hold_readings: Vec<usize>,
+    /// The readings of the pressure gauge as recorded: of the stage record.
+    pub recorded_pressures: Vec<RecordedPressure>,
+    /// The readings of the vacuum gauge as recorded: of the stage record.
+    pub recorded_vacuums: Vec<RecordedVacuum>,
+    /// What must be shown before the valves are opened.
+    pub before_release: BeforeRelease,
     /// The pressure after release: of the stages release and charge, record.
     pub after_release: Option<AfterRelease>,
     /// The running unit: of the stages run check, record.
@@ -205,6 +220,14 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
         Vec::new()
     };
 
+    let (pressures, vacuums) = match wanted {
+        Some(Stage::Record) => (
+            parts.pressure_test.readings.items(),
+            parts.evacuation.readings.items(),
+        ),
+        _ => (&[][..], &[][..]),
+    };
+
     let mut stages: Vec<StageAssessment> = [
         of_plan,
         of_flare,
@@ -225,6 +248,7 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
     Assessment {
         next: next.map(|stage| stage.stage),
         stages,
+        circuit: Circuit::of(&parts),
         pressure_clock: pressure_test.clock,
         pump_clock: evacuation.pump,
         vacuum_clock: evacuation.clock,
@@ -233,12 +257,16 @@ fn of_job(job: &JobInput, now: Moment, wanted: Option<Stage>, mut reading: Readi
             .charge
             .filter(|_| is_wanted(&[Stage::Plan, Stage::ReleaseAndCharge])),
         room_limit: plan.room_limit.filter(|_| is_wanted(&[Stage::Plan])),
+        plate_limits: is_wanted(&[Stage::Plan]).then_some(plan.limits),
         standing_test: pressure_test
             .answer
             .filter(|_| is_wanted(&[Stage::PressureTest])),
         pressure_hold_readings: pressure_test.places,
         vacuum_hold: evacuation.answer.filter(|_| is_wanted(&[Stage::Evacuate])),
         vacuum_hold_readings: evacuation.places,
+        recorded_pressures: recorded::pressures(&clock, pressures),
+        recorded_vacuums: recorded::vacuums(&clock, vacuums),
+        before_release: release.before,
         after_release: release
             .after
             .filter(|_| is_wanted(&[Stage::ReleaseAndCharge])),

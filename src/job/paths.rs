@@ -38,6 +38,8 @@ fn moved(rest: &str, places: &[usize]) -> String {
     let parts = rest.strip_prefix('[').and_then(|rest| rest.split_once(']'));
     let place = parts.and_then(|(place, _)| place.parse::<usize>().ok());
     match (parts, place.and_then(|place| places.get(place))) {
+        // What is a time since the first reading there is a moment here.
+        (Some((_, ".time")), Some(place)) => format!("[{place}].at"),
         (Some((_, rest)), Some(place)) => format!("[{place}]{rest}"),
         _ => rest.to_owned(),
     }

@@ -1,6 +1,8 @@
 //! The plan: is enough known, does the charge suit the room, do the lines keep to the plate's limits?
 
-use super::document::{JobAccessoryInput, Stage};
+use serde::Serialize;
+
+use super::document::{JobAccessoryInput, JobLineInput, Stage};
 use super::order::Overrides;
 use super::parts::Parts;
 use super::paths::Paths;
@@ -9,12 +11,28 @@ use crate::calc::charge::{ChargeAnswer, ChargeInput, charge};
 use crate::calc::room_limit::{OccupiedRoomInput, RoomLimitAnswer, RoomLimitInput, room_limit};
 use crate::calc::tube::{TubeInput, tube};
 use crate::calc::{Field, Judgement, Reading, Verdict, judge_at_most};
-use crate::quantity::{Entry, Length, Temperature};
+use crate::quantity::{Entry, GaugePressure, Length, PressureDifference, Temperature};
+
+/// How the lines keep to what the plate allows; absent where the plate or the line is not entered.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+#[serde(rename_all = "camelCase")]
+pub struct PlanLimits {
+    /// Length against the longest allowed.
+    pub length: Option<Judgement<Length, Length>>,
+    /// Lift against the largest allowed.
+    pub lift: Option<Judgement<Length, Length>>,
+    /// What the tube of the liquid line bears, against the design pressure.
+    pub liquid_line: Option<Judgement<GaugePressure, PressureDifference>>,
+    /// What the tube of the gas line bears, against the design pressure.
+    pub gas_line: Option<Judgement<GaugePressure, PressureDifference>>,
+}
 
 /// What the plan comes to.
 pub(super) struct Plan {
     pub charge: Option<ChargeAnswer>,
     pub room_limit: Option<RoomLimitAnswer>,
+    pub limits: PlanLimits,
     /// Whether the charge is more than a room allows.
     pub is_above_room_limit: bool,
 }
@@ -48,9 +66,20 @@ const ROOM: Paths = Paths {
     own: "rooms",
 };
 
-const TUBE: Paths = Paths {
-    shared: &[("designPressure", "plate.designPressure")],
-    own: "lines",
+const LIQUID_TUBE: Paths = Paths {
+    shared: &[
+        ("designPressure", "plate.designPressure"),
+        ("series", "lines.liquidLine.tubeSeries"),
+    ],
+    own: "lines.liquidLine",
+};
+
+const GAS_TUBE: Paths = Paths {
+    shared: &[
+        ("designPressure", "plate.designPressure"),
+        ("series", "lines.gasLine.tubeSeries"),
+    ],
+    own: "lines.gasLine",
 };
 
 /// Metal temperature at which the tubes' rating is compared with the design pressure, as in the calculation
@@ -82,13 +111,19 @@ impl Plan {
         }
         let charge = charge_of(draft, reading, parts);
         let room_limit = room_limit_of(draft, reading, parts, charge.as_ref());
-        limits(draft, reading, parts);
-        ratings(draft, reading, parts);
+        let (length, lift) = runs(draft, reading, parts);
+        let limits = PlanLimits {
+            length,
+            lift,
+            liquid_line: rating(draft, reading, parts, (parts.liquid_line, &LIQUID_TUBE)),
+            gas_line: rating(draft, reading, parts, (parts.gas_line, &GAS_TUBE)),
+        };
         let of_room = room_limit.as_ref().and_then(|limit| limit.charge);
         Self {
             charge,
             is_above_room_limit: of_room.is_some_and(|of| of.verdict == Verdict::OutOfBand),
             room_limit,
+            limits,
         }
     }
 
@@ -182,8 +217,15 @@ fn room_limit_of(
     }
 }
 
-/// The plate's limits of length and lift.
-fn limits(draft: &mut Draft<'_>, reading: &mut Reading, parts: &Parts<'_>) {
+/// Length and lift, against the plate's limits.
+fn runs(
+    draft: &mut Draft<'_>,
+    reading: &mut Reading,
+    parts: &Parts<'_>,
+) -> (
+    Option<Judgement<Length, Length>>,
+    Option<Judgement<Length, Length>>,
+) {
     let read = |reading: &mut Reading, path: &str, entry: &Entry<Length>| {
         reading.optional(Field::written(path.into()), entry)
     };
@@ -191,45 +233,46 @@ fn limits(draft: &mut Draft<'_>, reading: &mut Reading, parts: &Parts<'_>) {
     let longest = read(reading, "plate.longestLength", &parts.plate.longest_length);
     let lift = read(reading, "lines.lift", &parts.lines.lift);
     let highest = read(reading, "plate.longestLift", &parts.plate.longest_lift);
-    let exact = Length::metres(0.0);
-    for (meaning, figure, limit) in [
-        ("fact-length", length, longest),
-        ("fact-lift", lift, highest),
-    ] {
-        let Some(figure) = figure else { continue };
+    let mut judged = |meaning, figure: Option<Length>, limit: Option<Length>| {
+        let figure = figure?;
         draft.fact(meaning, figure);
-        if let Some(limit) = limit {
-            let judged: Judgement<Length, Length> = judge_at_most(figure, exact, limit);
-            draft.verdict(judged.verdict);
-        }
-    }
+        let judged = judge_at_most(figure, Length::metres(0.0), limit?);
+        draft.verdict(judged.verdict);
+        Some(judged)
+    };
+    (
+        judged("fact-length", length, longest),
+        judged("fact-lift", lift, highest),
+    )
 }
 
-/// What the tubes bear, against the design pressure.
-fn ratings(draft: &mut Draft<'_>, reading: &mut Reading, parts: &Parts<'_>) {
-    if is_absent(&parts.plate.design_pressure) {
-        return;
+/// What the tube of a line bears, against the design pressure.
+fn rating(
+    draft: &mut Draft<'_>,
+    reading: &mut Reading,
+    parts: &Parts<'_>,
+    (line, paths): (&JobLineInput, &Paths),
+) -> Option<Judgement<GaugePressure, PressureDifference>> {
+    if is_absent(&parts.plate.design_pressure) || is_absent(&line.tube) {
+        return None;
     }
-    for line in [parts.liquid_line, parts.gas_line] {
-        if is_absent(&line.tube) {
-            continue;
+    let answer = tube(&TubeInput {
+        tube: line.tube.clone(),
+        series: line.tube_series.clone(),
+        wall: line.wall.clone(),
+        temperature: TUBE_TEMPERATURE.into(),
+        design_pressure: parts.plate.design_pressure.clone(),
+        ..TubeInput::default()
+    });
+    match answer {
+        Ok(answer) => {
+            let against = answer.rating?.against_design_pressure?;
+            draft.verdict(against.verdict);
+            Some(against)
         }
-        let answer = tube(&TubeInput {
-            tube: line.tube.clone(),
-            series: line.tube_series.clone(),
-            wall: line.wall.clone(),
-            temperature: TUBE_TEMPERATURE.into(),
-            design_pressure: parts.plate.design_pressure.clone(),
-            ..TubeInput::default()
-        });
-        match answer {
-            Ok(answer) => {
-                let rating = answer.rating;
-                if let Some(against) = rating.and_then(|rating| rating.against_design_pressure) {
-                    draft.verdict(against.verdict);
-                }
-            }
-            Err(problems) => reading.take_over(draft.missing(TUBE.place(problems, &[]))),
+        Err(problems) => {
+            reading.take_over(draft.missing(paths.place(problems, &[])));
+            None
         }
     }
 }

@@ -101,7 +101,7 @@ impl PressureTest {
         let test = Self {
             clock: times
                 .first
-                .map(|first| HoldClock::of(clock, first, now, lasts, times.doubt)),
+                .map(|first| HoldClock::of(clock, first, now, lasts, times.doubt_at(now))),
             tight_since: times.last.filter(|_| is_tight(answer.as_ref())),
             answer,
             places,

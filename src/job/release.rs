@@ -37,8 +37,39 @@ pub struct AfterRelease {
     pub pressure: Option<Judgement<GaugePressure, PressureDifference>>,
 }
 
+/// What must be shown before the valves are opened.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "terminal", derive(schemars::JsonSchema))]
+#[serde(rename_all = "camelCase")]
+pub struct BeforeRelease {
+    /// The reading of the pressure hold that proves the circuit tight, if one does.
+    pub tight_since: Option<Moment>,
+    /// The reading of the vacuum hold with which it passes, if it does.
+    pub dry_since: Option<Moment>,
+    /// Joints that leak, are out of band or were not looked at under pressure; caps come after the release.
+    pub joints_not_proven: usize,
+    /// Whether the charge is more than a room allows.
+    pub is_above_room_limit: bool,
+}
+
+impl BeforeRelease {
+    fn of(before: &Before<'_>) -> Self {
+        let is_unproven = |joint: &&JointAssessment| {
+            joint.kind != JointKind::Cap
+                && ![JointState::Proven, JointState::Removed].contains(&joint.state)
+        };
+        Self {
+            tight_since: before.pressure_test.tight_since,
+            dry_since: before.evacuation.dry_since,
+            joints_not_proven: before.joints.iter().filter(is_unproven).count(),
+            is_above_room_limit: before.plan.is_above_room_limit,
+        }
+    }
+}
+
 /// What release and charge come to.
 pub(super) struct Release {
+    pub before: BeforeRelease,
     pub after: Option<AfterRelease>,
 }
 
@@ -99,7 +130,8 @@ impl Release {
         );
         let opened = earlier(clock, liquid, gas);
         draft.begun(opened.is_some());
-        order(draft, clock, before, (liquid, gas), opened);
+        let shown = BeforeRelease::of(before);
+        order(draft, clock, &shown, (liquid, gas), opened);
         if liquid.is_none() || gas.is_none() {
             draft.open(OpenMatter::OpenValves);
         }
@@ -127,7 +159,10 @@ impl Release {
             }
             None => draft.open(OpenMatter::PressureAfterRelease),
         }
-        Self { after }
+        Self {
+            before: shown,
+            after,
+        }
     }
 }
 
@@ -147,7 +182,7 @@ fn is_before(clock: &Clock, one: Moment, other: Moment) -> bool {
 fn order(
     draft: &mut Draft<'_>,
     clock: &Clock,
-    before: &Before<'_>,
+    before: &BeforeRelease,
     (liquid, gas): (Option<Moment>, Option<Moment>),
     opened: Option<Moment>,
 ) {
@@ -156,24 +191,11 @@ fn order(
         |shown: Option<Moment>| shown.is_some_and(|shown| !is_before(clock, opened, shown));
     draft.rule(
         OrderRule::ReleaseBeforeTight,
-        !was_shown(before.pressure_test.tight_since),
+        !was_shown(before.tight_since),
     );
-    draft.rule(
-        OrderRule::ReleaseBeforeDry,
-        !was_shown(before.evacuation.dry_since),
-    );
-    let is_unproven = |joint: &JointAssessment| {
-        joint.kind != JointKind::Cap
-            && ![JointState::Proven, JointState::Removed].contains(&joint.state)
-    };
-    draft.rule(
-        OrderRule::ReleaseBeforeLook,
-        before.joints.iter().any(is_unproven),
-    );
-    draft.rule(
-        OrderRule::ChargeAboveRoomLimit,
-        before.plan.is_above_room_limit,
-    );
+    draft.rule(OrderRule::ReleaseBeforeDry, !was_shown(before.dry_since));
+    draft.rule(OrderRule::ReleaseBeforeLook, before.joints_not_proven > 0);
+    draft.rule(OrderRule::ChargeAboveRoomLimit, before.is_above_room_limit);
     let gas_first = match (liquid, gas) {
         (Some(liquid), Some(gas)) => is_before(clock, gas, liquid),
         (None, Some(_)) => true,
@@ -229,8 +251,8 @@ fn after(parts: &Parts<'_>) -> Option<Result<AfterRelease, Problems>> {
             ..SaturationInput::default()
         })
     };
-    let both =
-        at(temperature - uncertainty).and_then(|cold| Ok((cold, at(temperature + uncertainty)?)));
+    let off = uncertainty + UNEVEN;
+    let both = at(temperature - off).and_then(|cold| Ok((cold, at(temperature + off)?)));
     Some(both.map(|(cold, warm)| {
         let expected = Band::new(cold.dew_gauge_pressure, warm.bubble_gauge_pressure);
         let pressure = match parts.release.gauge_pressure {

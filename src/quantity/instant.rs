@@ -1,7 +1,7 @@
 //! Moments as a device's clock showed them, in universal time, so that no time zone and no summer time
 //! moves them.
 
-use super::{Enter, Flaw};
+use super::{Enter, Flaw, Time};
 
 /// A moment, and which setting of the device's clock it was read from.
 ///
@@ -37,6 +37,15 @@ impl Moment {
                 milliseconds: milliseconds as i64,
                 clock: 0,
             })
+    }
+
+    /// What the clock shows so much later, as long as nobody sets it.
+    pub fn later(self, time: Time) -> Option<Self> {
+        let later = Self::at(self.since_epoch() + time.in_seconds())?;
+        Some(Self {
+            clock: self.clock,
+            ..later
+        })
     }
 
     /// Seconds since 1970 began.

@@ -23,6 +23,7 @@ mod read;
 #[cfg(feature = "terminal")]
 mod schema;
 mod show;
+mod steps;
 mod temperature;
 mod unit;
 mod work;
@@ -50,6 +51,7 @@ pub use schema::choice_entry;
 pub use show::{
     InchFraction, Notation, Precision, Shown, ShownBand, nearest_sixty_fourth, show, show_band,
 };
+pub use steps::{Stepped, steps};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use unit::{System, Unit, normalised};
 pub use work::{Energy, Force, Power, SpecificEnthalpy, SpecificHeatCapacity, Torque};

@@ -134,15 +134,18 @@ fn figure(number: f64, unit: &Unit, precision: Precision, notation: Notation) ->
 
 /// Rounded to a multiple of `step`, halves to even, with the digits that the step has.
 fn stepped(number: f64, step: f64, notation: Notation) -> String {
-    let decimals = decimals_of(step);
     let rounded = libm::rint(number / step) * step;
-    written(
-        &format!("{:.decimals$}", without_negative_zero(rounded)),
-        notation,
-    )
+    with_decimals(rounded, decimals_of(step), notation)
 }
 
-fn decimals_of(step: f64) -> usize {
+/// With so many digits after the decimal mark.
+pub(super) fn with_decimals(number: f64, decimals: usize, notation: Notation) -> String {
+    let plain = format!("{:.decimals$}", without_negative_zero(number));
+    written(&plain, notation)
+}
+
+/// How many digits after the decimal mark a step has.
+pub(super) fn decimals_of(step: f64) -> usize {
     (0..9)
         .find(|places| {
             let shifted = step * libm::pow(10.0, *places as f64);

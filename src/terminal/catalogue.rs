@@ -4,6 +4,7 @@ use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
 
 use crate::calc::Problem;
+use crate::job::JobInput;
 use crate::registry;
 use crate::tables::Source;
 
@@ -43,6 +44,19 @@ pub fn catalogue() -> Value {
         },
         "required": ["calculations", "problem", "source"],
         "additionalProperties": false,
+        "$defs": generator.definitions(),
+    })
+}
+
+/// The JSON Schema of a job's document.
+pub fn job_schema() -> Value {
+    let mut generator = SchemaSettings::draft2020_12().into_generator();
+    let document = generator.subschema_for::<JobInput>();
+    json!({
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "Job",
+        "description": "A job of Coldwright, document version 1: plate, lines, joints, readings and names as they were entered. Numbers are in SI units, named in each schema as x-unit; a text carries its own unit.",
+        "$ref": document.get("$ref"),
         "$defs": generator.definitions(),
     })
 }

@@ -5,5 +5,5 @@ mod catalogue;
 mod messages;
 
 pub use batch::{LONGEST_LINE, answer_line, arrived, batch};
-pub use catalogue::catalogue;
+pub use catalogue::{catalogue, job_schema};
 pub use messages::Messages;

@@ -63,6 +63,23 @@ pub fn show_band(
     to_js(&shown)
 }
 
+/// The figures `counts` steps of an instrument away from one that was read: `[{label, text}]`.
+#[wasm_bindgen]
+pub fn steps(
+    quantity: &str,
+    text: &str,
+    assume: &str,
+    step: &str,
+    counts: &[f64],
+    decimal_mark: &str,
+) -> Result<JsValue, JsError> {
+    let near = |kind| {
+        let notation = notation(decimal_mark);
+        quantity::steps(kind, text, assume, step, counts, notation)
+    };
+    to_js(&kind(quantity).map(near).unwrap_or_default())
+}
+
 /// The units of a quantity: `[{symbol, metric}]`, the usual metric one first.
 #[wasm_bindgen]
 pub fn units(quantity: &str) -> Result<JsValue, JsError> {

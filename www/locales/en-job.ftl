@@ -207,7 +207,7 @@ job-unreadable-newer = A newer version of this page has written this job. Update
 job-unreadable-out-of-reach = The storage does not give this job just now.
 job-next = Next: { $stage }
 fact-told = { $fact } { $figure }
-fact-uncertain = { $figure } ± { $uncertainty }
+fact-uncertain = { $figure } ± { $uncertainty }
 joint-named = { $line }, { $place }
 joint-counted = { $place } { $count }
 
@@ -345,3 +345,398 @@ field-ownGaugeUncertainty = Pressure gauge may be off by
 field-ownThermometerUncertainty = Thermometer may be off by
 field-ownVacuumGaugeResolution = Smallest step of your vacuum gauge
 field-ownScaleResolution = Smallest step of your scale
+# The drawing of the circuit and the overview.
+
+circuit-drawing = Drawing of the circuit. { $caption } { $joints } joints: { $states }.
+circuit-joint = Joint { $number }: { $joint }, { $state }
+circuit-count = { $count } { $state }
+circuit-length = { $length } of line
+circuit-no-length = length not entered
+circuit-no-lift = lift not entered
+circuit-level = both units level
+circuit-indoor-higher = indoor unit { $lift } higher
+circuit-outdoor-higher = outdoor unit { $lift } higher
+circuit-liquid = liquid line { $tube }
+circuit-gas = gas line { $tube }
+circuit-not-to-scale = The lift is not to scale.
+stage-next = comes next
+stage-short-not-begun = not begun
+stage-short-under-way = under way
+stage-short-in-band = in band
+stage-short-cannot-tell = cannot tell
+stage-short-out-of-band = out
+stage-short-overridden = answered for
+stage-more = { $count } more
+still-open = Still open
+job-previous = Back: { $stage }
+job-problems-elsewhere = These are entered on other screens, or further up.
+alarms = Against the order of work
+alarm-answer = I answer for it
+alarm-answered-for = { $by } answers for it
+alarm-answered = “{ $reason }”: { $by } answers for it, { $at }.
+alarm-hint = It stays loud until a reason and a name are here.
+alarm-withdraw = Withdraw
+note-add = Add a note
+note-take-out = Take this note out
+note-of = Note, { $at }
+
+# The usual cautions of each stage.
+
+caution-plan = Plate, local code and licence decide
+caution-plan-licence = The equipment’s instructions and local code outrank every figure here. Work for licensed and trained persons.
+caution-plan-plate = Read the plate at the unit itself: a figure taken from another model can hurt.
+caution-plan-flammable = Class A2L, A2 or A3 burns: room, charge and ignition sources are settled before the first hole is drilled.
+caution-plan-electricity = Live parts: isolation and wiring belong to a licensed electrician.
+caution-flare = Eyes, sharp edges, nothing under pressure
+caution-flare-licence = The equipment’s instructions and local code come first, and so does licensed practice.
+caution-flare-eyes = Eye protection: chips and burrs fly. Cut tube is sharp.
+caution-flare-nitrogen = Where joints are brazed, dry nitrogen flows through the tube from a regulator, never oxygen, never compressed air; nothing that burns nearby.
+caution-flare-flammable = Never cut, open or heat a circuit that holds refrigerant.
+caution-tighten = Back up the fitting
+caution-tighten-licence = The torque in the equipment’s instructions outranks every table here, and so do local code and licensed practice.
+caution-tighten-back-up = Hold the fitting still with a second wrench, or the tube twists and tears.
+caution-tighten-torque = Oil for this refrigerant on thread and faces, where the instructions ask for it. Never oil near oxygen.
+caution-tighten-pressure = Never turn a nut on a joint under pressure.
+caution-pressure-test = Dry nitrogen, regulator, relief valve
+caution-pressure-test-licence = The plate’s test pressure and the equipment’s instructions win, and so do local code and licensed practice.
+caution-pressure-test-nitrogen = Dry nitrogen only. Never oxygen: with oil it explodes. Never compressed air.
+caution-pressure-test-regulator = Through a regulator, with a relief valve set no higher than the lowest-rated part bears.
+caution-pressure-test-stages = Up by stages, looking and listening at each. Close off what is not made for the pressure.
+caution-pressure-test-eyes = Eye protection on, nobody over a joint. Never tighten what is under pressure.
+caution-pressure-test-release = Let it out slowly and into moving air: in a small room nitrogen takes the air’s place.
+caution-evacuate = Power off; the compressor stands still
+caution-evacuate-licence = The equipment’s instructions, local code and licensed practice win.
+caution-evacuate-electricity = Unit off and locked: its compressor must never run, or be under voltage, in a vacuum.
+caution-evacuate-pressure = Nitrogen out first, slowly: pump and gauge bear no pressure.
+caution-evacuate-flammable = With a flammable refrigerant near: no spark, a pump meant for it.
+caution-evacuate-oil-mist = The pump blows out oil mist: let it out into moving air.
+caution-release-and-charge = Cold burns, air to breathe, nothing that ignites
+caution-release-and-charge-licence = Only licensed persons handle refrigerant. The equipment’s instructions and local code win.
+caution-release-and-charge-cold = Liquid refrigerant freezes skin and eyes: gloves, eye protection.
+caution-release-and-charge-flammable = Class A2L, A2 or A3 burns: no flame, spark or hot surface; tools and cylinder made for it; a detector on the floor.
+caution-release-and-charge-air = Ventilate: heavy gas gathers low and takes the air’s place.
+caution-release-and-charge-cylinder = Never heat a cylinder with a flame, never fill one above 80 % of its volume.
+caution-run-check = Live parts, moving parts, hot parts
+caution-run-check-licence = The equipment’s instructions, local code and licensed practice win.
+caution-run-check-electricity = Covers stay on where they can: measurements inside belong to a licensed electrician.
+caution-run-check-moving = Fans start without warning: hands, hoses and sleeves away.
+caution-run-check-hot = The discharge line burns skin.
+caution-record = What stays open is told to the owner
+caution-record-licence = This record replaces no certificate that local code asks for.
+caution-record-handover = Hand over what is open, and what must be looked at again.
+
+# The plan.
+
+plan-charge = Charge in all
+plan-to-add = to add
+plan-to-take-out = to take out
+plan-empty = Enter the plate and the lines: charge, room and bring list follow.
+plan-room = Room
+plan-room-open = no room entered, or no charge
+plan-limits = Against the plate
+plan-limit-length = Line length, { $figure } of { $limit }
+plan-limit-lift = Lift, { $figure } of { $limit }
+plan-limit-liquidLine = Liquid line bears { $figure }, wanted { $limit }
+plan-limit-gasLine = Gas line bears { $figure }, wanted { $limit }
+plan-no-limits = The plate’s longest line, largest lift and design pressure are not entered.
+plan-tube-temperature = Tubes at 66 °C (150 °F).
+plan-more-plate = More from the plate
+plan-port = Port
+plan-port-numbered = Port { $number }
+plan-indoor-ports = Indoor ports of another size
+plan-outdoor-ports = Outdoor ports of another size
+plan-ports-hint = None: one port of the line’s own size. One: an adapter. Several: joined into the line.
+plan-add-port = Add a port
+plan-take-out = Take { $what } out
+plan-add-room = Add a room
+plan-room-numbered = Room { $number }
+plan-add-accessory = Add an accessory
+plan-accessory-numbered = Accessory { $number }
+plan-air = Air around: altitude or barometer
+plan-cards = On their own cards, with these figures
+plan-to-line-set = Line set
+plan-to-insulation = Insulation of the gas line
+plan-name = The job
+plan-calibrated-hint = a year counts as due: common practice, no source
+bring = Bring
+bring-packed = { $packed } of { $all } in the van
+bring-practice = common practice, no source
+bring-range = { $low } to { $high }
+bring-nitrogen-needs = What the nitrogen figure needs
+bring-print = Print the list
+bring-empty = Enter tubes and refrigerant for figures.
+# Joint by joint: cones, nuts, the list, the look for leaks.
+
+
+joints-none = No joint is here: enter the lines in the plan, or add a joint below.
+joints-progress = { $place } of { $count } · { $done } done
+joints-not-here = Not part of this stage
+joint-kind-and-tube = { $kind }, { $tube }
+joints-earlier = Back
+joints-later = Next
+joints-no-earlier = the first
+joints-no-later = the last
+joints-cone = Cone, across the rim
+joints-no-refrigerant = The cone depends on the refrigerant: enter it in the plan.
+joints-no-cone = No table has a cone for this tube: take it from the equipment’s instructions.
+joints-no-tube = The tube of this line is not entered.
+joints-to-plan = To the plan
+joints-not-told = not known
+joints-tool-open = Which flaring tool?
+joints-tool = Flaring tool: { $tool }
+joints-flare-more = Thread, angle, working
+joints-braze = Braze this joint. Let dry nitrogen flow through the tube while it is hot, or scale forms inside.
+joints-cap-no-cone = A cap has no cone. It comes in the stage Tighten.
+joints-brazed-no-nut = A brazed joint has no nut: nothing is to be tightened here.
+joints-cap-on = Put the cap on with its seal clean. No torque is known for it here: the equipment’s instructions may give one.
+joints-act-flared = Flared
+joints-act-brazed = Brazed
+joints-act-tightened = Tightened
+joints-act-tightened-to = Tightened: { $torque }
+joints-act-cap-on = Put on
+joints-flared-at = Flared, { $at }
+joints-brazed-at = Brazed, { $at }
+joints-tightened-at = Tightened, { $at }
+joints-cap-on-at = Put on, { $at }
+joints-take-back = take back
+joints-remake = Make it anew
+joints-must-remake = It has to be made anew
+joints-act-remake = Make it anew
+joints-remake-keeps = What was measured stays in the record as an earlier attempt; the joint is open again.
+joints-usual-reasons = Usual reasons
+joints-reason-narrow = Cone too narrow
+joints-reason-wide = Cone too wide
+joints-reason-cracked = Rim cracked
+joints-reason-scored = Face scored
+joints-reason-leaks = It leaked
+joints-reason-over-torque = Tightened too far
+joints-attempts = Earlier attempts
+joints-cone-then = cone { $cone }
+joints-torque-then = torque { $torque }
+joints-at-nut = At the nut
+joints-gives = gives { $aim } at the nut
+joints-straight = the nut gets the same
+joints-no-torque = No torque is known for this tube: enter the plate’s below.
+joints-no-lever = The adapter changes the setting: enter its length and the wrench’s below.
+joints-turn = turn the nut
+joints-turn-nut = turn the nut, { $nut }
+joints-two-wrenches = Two wrenches, seen along the tube: the one on the nut turns clockwise towards the other one, which holds the fitting still.
+joints-torque-open = Not recorded.
+joints-nut-got = { $torque } at the nut
+joints-wrench = Wrench and adapter
+joints-whose-band = Whose band, torque on the plate
+joints-list = Joints in the order of work
+joints-remade = made anew: { $count }
+joints-still = still to do: { $steps }
+joints-change = Change
+joints-add = Add a joint
+joints-add-after = Add a joint after: { $joint }
+joints-move-earlier = Earlier
+joints-move-later = Later
+joints-take-out = Take out
+joints-put-back = Put back
+joints-caution-cutting = Eye protection and gloves: cut tube has sharp edges. Keep swarf out of the tube.
+leak-look-of = { $joint }: leak?
+leak-look-open = not looked at
+leak-looked-at = Looked at { $at }
+leak-remake = It leaks: let the pressure off before anything is touched. Tighten within the band or make it anew.
+leak-cap = It leaks: clean the seal, put the cap on again, look again.
+leak-to-joint = To the joint
+
+# Photos.
+
+photos-heading = Photos
+photos-take = Take a photo
+photos-choose = Choose pictures
+photos-take-out = Take this photo out
+photos-unreadable = This is no picture that can be read: { $name }
+photos-absent = This photo is not on this phone. It is where the job was first kept, or in its backup.
+photos-unnamed = Photo without a caption
+
+# Release and charge.
+
+release-before = Before a valve is opened
+release-not-yet = Do not open a valve yet
+release-tight = Tight: the hold proved it { $at }
+release-not-tight = Not proven tight under pressure
+release-looked = Every joint made, inside its band and looked at
+release-not-looked = { $count ->
+    [one] { $count } joint leaks, is outside its band or was not looked at
+   *[other] { $count } joints leak, are outside their band or were not looked at
+}
+release-dry = Dry: the vacuum hold passed { $at }
+release-not-dry = Not shown dry: no vacuum hold has passed
+release-above-room = More refrigerant than the room allows
+release-to-stage = To { $stage }
+release-valves = Valves
+release-valves-how = Liquid valve first, then the gas valve. Hex key, mostly 4 mm or 5 mm (5/32 or 3/16 in): counter-clockwise to the stop, without force.
+release-valves-note = Key sizes and order: common practice, no source; the plate and the instructions outrank it. A quarter turn of the liquid valve first lets the pressure rise slowly.
+release-open-liquid = Liquid valve is open
+release-open-gas = Gas valve is open
+release-opened-liquid = Liquid valve opened { $at }
+release-opened-gas = Gas valve opened { $at }
+release-after = Pressure after release
+release-after-empty = Enter the temperature of the air around the units: what the gauge should show follows.
+release-ambient = Air around the units
+release-gauge = Gauge reading, unit standing
+release-from = should show from
+release-to = to
+release-reads = the gauge shows
+release-not-read = Not read yet
+release-expected = At { $temperature } the refrigerant stands at { $band } as long as the unit has not run.
+release-too-low = Too low: a valve is not open, refrigerant is missing, or the unit is colder than the air.
+release-too-high = Too high: air or nitrogen is in the circuit, the unit is warmer than the air, or it is another refrigerant.
+release-caps = Caps
+release-caps-how = A cap is a seal: clean, oil, screw on, then look for leaks at each.
+release-charge = Charge by the scale
+release-leaves-as = Leaves the cylinder as
+release-liquid-only = liquid only
+release-either = liquid or vapour
+charge-remaining = Still to move
+
+# Run check.
+
+run-check-readings = Readings of the running unit
+run-check-read = Read now
+run-check-read-at = Read { $at }
+run-check-more = Discharge pressure, usual bands
+run-check-more-note = Gauge and thermometer come from the job’s instruments, refrigerant and altitude from its plan.
+
+# The record.
+
+record-title = Refrigerant tubing record
+record-practice = · PRACTICE, invented data
+record-edition = Coldwright { $build }, tables { $core }; written { $at }.
+record-schema = Schema of the document: { $address }
+record-schema-note = The file is JSON; its members and units are described in
+record-nothing-open = Nothing is left open
+record-left-open = { $count ->
+    [one] Left open or wrong in one stage
+   *[other] Left open or wrong in { $count } stages
+}
+record-problems = { $count ->
+    [one] One entry cannot be read or does not serve.
+   *[other] { $count } entries cannot be read or do not serve.
+}
+record-unanswered = { $rule }; nobody answers for it
+record-found = Found
+record-lines = Lines
+record-lines-run = { $length }, lift { $lift }; liquid and gas { $tubes }
+record-charge-sum = { $total }: factory { $factory }, line { $line }
+record-hold = Nitrogen hold
+record-hold-figure = { $duration }; shows { $measured }, tight it would show { $expected }: { $difference } apart
+record-pumped = Pump
+record-pumped-for = { $time } from { $at }
+record-vacuum = Vacuum hold
+record-vacuum-figure = { $level } ± { $uncertainty } after { $time }
+record-pass = Rule for it
+record-pass-figure = { $level }, at most { $limit } over { $time }
+record-not-opened = not opened
+record-valves = liquid { $liquid }, gas { $gas }
+record-after-release = { $pressure }; should be { $band } at { $temperature }
+record-to-add = to add { $mass }
+record-to-take-out = to take out { $mass }
+record-charged = { $mass } moved
+record-remaining = { $mass } to go
+record-should-be = should be { $band }
+record-column-number = No.
+record-column-joint = Joint
+record-column-tube = Tube
+record-column-cone = Cone
+record-column-torque = Torque at the nut
+record-column-leaks = Leaks
+record-margin-in-band = { $margin } inside
+record-margin-cannot-tell = { $margin } from the limit: cannot tell
+record-margin-out-of-band = OUT by { $margin }
+record-not-done = not done
+record-cap-on = on
+record-attempts = Made anew, and notes on joints
+record-attempt = Joint { $number }, { $at }: { $reason }
+record-joint-note = Joint { $number }: { $note }
+record-pressures = Readings of the pressure hold: { $count }
+record-vacuums = Readings of the evacuation: { $count }
+record-readings-left = { $count } earlier ones are in the file of readings.
+record-no-time = no time
+record-unreadable = unreadable
+record-doubtful = clock doubtful
+record-air = air { $temperature }
+record-hold-begins = hold begins
+record-pump-on = pump on
+record-valved-off = pump valved off
+record-vacuum-drawing = { $count } readings of the vacuum gauge over time, pump first and then the hold, the last level { $level }.
+record-resolution = steps of { $figure }
+record-uncertainty = ± { $figure }
+record-wrenchRange = { $figure }
+record-wrenchAccuracy = ± { $figure }
+record-adapterLength = adapter { $figure }
+record-calibrated = calibrated { $day }
+record-not-calibrated = no calibration entered
+record-notes = Against the order, clock, notes
+record-override = { $rule }: { $reason } ({ $by }, { $at })
+record-note = { $stage }, { $at }: { $text }
+record-disclaimer = A record of what was entered, and of what follows from it by the sources named in Coldwright. No substitute for the equipment’s instructions, local code or licensed practice.
+record-names = Names under the record
+record-sign-name = Name
+record-done-by = done by
+record-received-by = received by
+record-date = date
+record-sign = Sign now
+record-signed = Signed { $at }
+record-add-name = Put a name under it
+record-add-another = One more name
+record-take-out-name = Take this name out
+record-print = Print the record
+record-save-json = Save the job (JSON)
+record-save-readings = Readings (CSV)
+record-save-joints = Joints (CSV)
+# The drawing of the circuit and the overview.
+
+# The holds: clocks, readings, what the phone can and cannot do.
+clock-pressureClock = Pressure hold
+clock-pumpClock = Pump
+clock-vacuumClock = Vacuum hold
+clock-since = since { $moment }
+clock-to-go = Of { $lasts } at least, { $remaining } to go: over { $due }.
+clock-over = Its { $lasts } are over.
+clock-pressure-ended = The pressure hold has ended: the pump has run since.
+clock-vacuum-ended = The vacuum hold has ended: a valve was opened since.
+waking-awake = The screen stays awake while the clock runs.
+waking-asleep = The screen is kept awake as soon as this page is looked at.
+waking-refused = The phone refuses to keep the screen awake, perhaps to save the battery. The clock stays right.
+waking-not-offered = This browser cannot keep the screen awake. The clock stays right when it goes dark.
+ring-ask = Ring when it is over
+ring-granted = Rings, and shows a notice of the phone.
+ring-denied = Rings here; this browser allows no notice.
+ring-default = Rings here; no notice was allowed.
+ring-not-offered = Rings here; this browser has no notices.
+ring-limits = A closed page cannot ring, and a phone that sleeps may ring late. To be sure set an alarm as well: { $due }.
+ring-over = The time of the hold is over: read the gauge.
+reading-next = Next reading
+reading-gauge = Gauge
+reading-vacuum = Vacuum gauge
+reading-take = Read now
+reading-hint = What was read last stands ready. Set what has changed, then Read now: the time goes with it.
+reading-kept = Kept at { $time }: { $texts }
+reading-steps = { $field }, steps
+reading-begins-detail = Gas was let in or out, or a joint was made anew
+reading-valve = The pump
+reading-before-hold = before this hold
+reading-rows = Readings { $from } to { $to }:
+reading-row = Reading { $row }, { $time }, { $pressure }:
+reading-take-out = Take reading { $number } out
+valved-off-false = pump running
+valved-off-true = valved off
+readings-count = { $count ->
+    [0] No readings yet
+    [one] One reading
+   *[other] { $count } readings
+}
+readings-paste-hint = One row a line: { $names }. The time as 2026-11-25 18:40, or 18:40 alone for the last day. Semicolons, tabs or blanks between them.
+rows-paste-no-time = Line { $line } has no time such as 18:40: “{ $text }”
+pressure-test-empty = With the design pressure of the plate: the test pressure and the way up to it. With readings: weather or leak.
+pressure-test-looks = Each joint under the soap
+pressure-test-looks-note = Soap on all around, wait a minute, look from every side.
+evacuate-pump = Pump
+evacuate-pump-now = The pump draws now
+evacuate-pump-again = It draws anew, from now
+evacuate-cores-detail = Their bore holds the pump back most

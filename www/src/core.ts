@@ -101,6 +101,19 @@ export function showBand(quantity: QuantityKind, { low, high }: Limits, unit: st
   return known(core.showBand(quantity, low, high, unit, decimalMark), quantity, unit);
 }
 
+/** A figure some steps of an instrument away from another. */
+export interface Stepped {
+  /** How far away: `+0.05`. */
+  readonly label: string;
+  /** The figure with its unit; nothing beyond what can be. */
+  readonly text?: string | null;
+}
+
+/** The figures so many steps of an instrument from one as typed; none if it cannot be read. */
+export function steps(quantity: QuantityKind, text: string, unit: string, step: string, counts: readonly number[]): readonly Stepped[] {
+  return core.steps(quantity, text, unit, step, new Float64Array(counts), decimalMark) as readonly Stepped[];
+}
+
 const unitsByQuantity = new Map<QuantityKind, readonly UnitChoice[]>();
 
 /** The units of a quantity, the usual metric one first. */

@@ -34,7 +34,8 @@ class FetchedViews<Name extends string> {
     return () => {
       const [isFetched, setFetched] = useState(this.views !== undefined);
       useEffect(() => {
-        if (this.views === undefined) this.fetch(() => setFetched(true));
+        // They may have come after this was drawn and before it is run.
+        if (this.views === undefined || !isFetched) this.fetch(() => setFetched(true));
         else arriveLate();
       }, [isFetched]);
       const View: FunctionComponent | undefined = this.views?.[name];

@@ -8,7 +8,7 @@ use super::finding::{
 use super::law::{Fit, fit};
 use super::pass_rule::PassCheck;
 use super::posterior::{Posterior, Which};
-use super::{Cause, Hold, MICRON, SATURATION_ERROR, Shape};
+use super::{Cause, Hold, SATURATION_ERROR, Shape};
 use crate::calc::working::Working;
 use crate::physics::water::{Surface, saturation_temperature, surface};
 use crate::quantity::{
@@ -168,11 +168,6 @@ impl Hold {
                 fits.extend(fit(&posterior, *shape, self.record.points.len()));
             }
         }
-        let last = f64::from(self.curve_points.saturating_sub(1).max(1));
-        let mut times = Vec::with_capacity(self.curve_points.into());
-        for place in 0..self.curve_points {
-            times.push(self.curve_until * f64::from(place) / last);
-        }
         VacuumHoldAnswer {
             verdict: finding.verdict,
             reason: finding.reason,
@@ -187,12 +182,8 @@ impl Hold {
             leak,
             latest: Level::of(latest),
             expected: expected(&posterior, &finding, &EXPECTED_AT),
-            curve: expected(&posterior, &finding, &times),
-            plotted: if self.curve_points > 0 {
-                self.plotted()
-            } else {
-                Vec::new()
-            },
+            curve: expected(&posterior, &finding, &self.curve_times()),
+            plotted: self.plotted(),
             pass: self.pass_check(&posterior, &finding),
             hold_longer: finding.hold_longer.map(Time::seconds),
             held: Time::seconds(self.record.held),
@@ -205,8 +196,15 @@ impl Hold {
         }
     }
 
+    /// Times of the curve, s, evenly apart.
+    fn curve_times(&self) -> Vec<f64> {
+        let last = f64::from(self.curve_points.saturating_sub(1).max(1));
+        let times = (0..self.curve_points).map(|place| self.curve_until * f64::from(place) / last);
+        times.collect()
+    }
+
     fn plotted(&self) -> Vec<GaugeReading> {
-        let points = self.record.points.iter();
+        let points = self.record.points.iter().filter(|_| self.curve_points > 0);
         let plotted = points.map(|point| GaugeReading {
             time: Time::seconds(point.time),
             pressure: AbsolutePressure::pascals(point.pressure),
@@ -269,6 +267,3 @@ fn likelihoods(posterior: &Posterior) -> Likelihoods {
         other: Ratio::of_one(other),
     }
 }
-
-/// Level under which a vacuum gauge shows nothing, Pa.
-pub(super) const LEAST_LEVEL: f64 = MICRON;

@@ -192,7 +192,7 @@ pub(super) fn trials(record: &Record, noises: &[f64], highest: f64) -> Vec<Trial
         weighted.push(Noise::of(record, *noise));
     }
     let mut trials = Vec::new();
-    let mut choice = Choice {
+    let choice = Choice {
         shape: Shape::LinearRise,
         time_constant: 0.0,
         outgassing: 0.0,
@@ -201,51 +201,59 @@ pub(super) fn trials(record: &Record, noises: &[f64], highest: f64) -> Vec<Trial
     for noise in &weighted {
         noise.try_out(&mut trials, choice, noise.rise(0.0, &Settling::default()));
     }
-    let mut cells = prior::time_constants();
     let room = highest - record.least_start();
+    rises_with_outgassing(record, &weighted, room, &mut trials);
+    trials.append(&mut plateaus(record, &weighted));
+    trials
+}
+
+/// Even rises with outgassing besides, which adds no more than there is `room` for.
+fn rises_with_outgassing(record: &Record, noises: &[Noise], room: f64, trials: &mut Vec<Trial>) {
     let outgassing = prior::outgassing();
-    choice.shape = Shape::PlateauAndLinearRise;
-    for cell in cells.iter().step_by(prior::WITH_LEAK) {
-        choice.time_constant = cell.middle();
-        let settled = settled(record, choice.time_constant);
-        for noise in &weighted {
+    for cell in prior::time_constants().iter().step_by(prior::WITH_LEAK) {
+        let time_constant = cell.middle();
+        let settled = settled(record, time_constant);
+        for noise in noises {
             let settling = noise.settling(record, &settled);
             for (added, likely) in &outgassing {
                 if *added <= room {
-                    choice.outgassing = *added;
-                    choice.mass = cell.mass * prior::WITH_LEAK as f64 * likely;
-                    noise.try_out(&mut trials, choice, noise.rise(*added, &settling));
+                    let choice = Choice {
+                        shape: Shape::PlateauAndLinearRise,
+                        time_constant,
+                        outgassing: *added,
+                        mass: cell.mass * prior::WITH_LEAK as f64 * likely,
+                    };
+                    noise.try_out(trials, choice, noise.rise(*added, &settling));
                 }
             }
         }
     }
-    choice.shape = Shape::Plateau;
-    choice.outgassing = 0.0;
-    let others = trials.len();
+}
+
+/// Rises that level off, the time constants the closer the narrower the likely ones are.
+fn plateaus(record: &Record, noises: &[Noise]) -> Vec<Trial> {
+    let mut cells = prior::time_constants();
+    let mut trials = Vec::new();
     for round in 0..=REFINEMENTS {
-        for cell in &mut cells {
-            if cell.is_tried {
-                continue;
-            }
+        for cell in cells.iter_mut().filter(|cell| !cell.is_tried) {
             cell.is_tried = true;
-            choice.time_constant = cell.middle();
-            choice.mass = cell.mass;
+            let choice = Choice {
+                shape: Shape::Plateau,
+                time_constant: cell.middle(),
+                outgassing: 0.0,
+                mass: cell.mass,
+            };
             let settled = settled(record, choice.time_constant);
-            for noise in &weighted {
+            for noise in noises {
                 let line = noise.plateau(&noise.settling(record, &settled));
                 noise.try_out(&mut trials, choice, line);
             }
         }
-        let plateaus = trials.get(others..).unwrap_or_default();
-        let Some(around) = narrow_peak(plateaus).filter(|_| round < REFINEMENTS) else {
+        let Some(around) = narrow_peak(&trials).filter(|_| round < REFINEMENTS) else {
             break;
         };
-        let coarse = prior::divide(&mut cells, around);
-        trials.retain(|trial| {
-            trial.shape != Shape::Plateau
-                || trial.time_constant < coarse.0
-                || trial.time_constant >= coarse.1
-        });
+        let (from, to) = prior::divide(&mut cells, around);
+        trials.retain(|trial| trial.time_constant < from || trial.time_constant >= to);
     }
     trials
 }

@@ -247,23 +247,23 @@ fn noises(entered: f64) -> Vec<f64> {
         .to_vec()
 }
 
-/// Time in s and pressure in Pa of each reading.
+/// Time in s and pressure in Pa of each reading, if nothing is wrong with any.
 fn readings(reading: &mut Reading, list: &Entries<VacuumReadingInput>) -> Option<Vec<(f64, f64)>> {
     let field = Field::named("readings");
-    let readings = reading.list(field.clone(), list, 1, |reading, item| {
+    let mut place = 0;
+    let mut latest: Option<(usize, Time)> = None;
+    reading.list(field.clone(), list, 1, |reading, item| {
         let time = required!(reading, item.time);
+        if let (Some(time), Some((row, before))) = (time, latest)
+            && time < before
+        {
+            let with = field.with(&Field::item(row)).with(&Field::named("time"));
+            let misfit = Misfit::OutOfOrder { with };
+            reading.problem(Problem::misfit(Field::named("time"), misfit));
+        }
+        latest = time.map(|time| (place, time)).or(latest);
+        place += 1;
         let pressure = required!(reading, item.pressure, PRESSURES);
         Some((time?.in_seconds(), pressure?.in_pascals()))
-    })?;
-    for (place, pair) in readings.windows(2).enumerate() {
-        if matches!(pair, [(earlier, _), (later, _)] if later < earlier) {
-            let time = |place| field.with(&Field::item(place)).with(&Field::named("time"));
-            let with = time(place);
-            reading.problem(Problem::misfit(
-                time(place + 1),
-                Misfit::OutOfOrder { with },
-            ));
-        }
-    }
-    Some(readings)
+    })
 }

@@ -202,6 +202,10 @@ def limits():
     row({"readings": [{"time": 0, "pressure": 50000}]}, "/verdict", "open", "", "hand-worked", "highest pressure")
     problem({"readings": [{"time": 0, "pressure": 50000.1}]}, 0, "readings[0].pressure", "outside-validity")
     problem({"readings": [{"time": 60, "pressure": 40}, {"time": 0, "pressure": 40}]}, 0, "readings[1].time", "out-of-order")
+    # All that is wrong comes at once.
+    both = {"readings": [{"time": 60, "pressure": 60000}, {"time": 0, "pressure": 40}]}
+    problem(both, 0, "readings[0].pressure", "outside-validity")
+    problem(both, 1, "readings[1].time", "out-of-order")
     problem({"readings": [{"time": 0}]}, 0, "readings[0].pressure", "missing")
     for celsius, inside in [(-60, True), (-60.1, False), (90, True), (90.1, False)]:
         entered = {"readings": one, "ambientTemperature": f"{celsius} °C"}

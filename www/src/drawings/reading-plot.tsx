@@ -52,11 +52,14 @@ export interface ReadingPlotProps {
     /** The unit at the head of the axis; the unit's symbol if nothing is said. */
     readonly axis?: string;
   };
+  /** What it is drawn on, where that is not the column of the page. */
+  readonly sheet?: Sheet;
+  readonly shape?: PlotShape;
 }
 
 export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
-  const sheet = useSheet();
-  const { readings, expected, limit, labels } = props;
+  const column = useSheet();
+  const { readings, expected, limit, labels, sheet = column, shape = ofCard } = props;
   const shown = readings.filter(({ value }) => props.scale === "linear" || value > 0);
   const axes = axesOf(props, shown, sheet);
   if (axes === undefined) return null;
@@ -85,8 +88,8 @@ export function ReadingPlot(props: ReadingPlotProps): JSX.Element | null {
   );
 }
 
-/** How tall the plot is. */
-const shape: PlotShape = { part: 0.55, tallest: 280 };
+/** How tall the plot of a card is. */
+const ofCard: PlotShape = { part: 0.55, tallest: 280 };
 
 /** Axes that hold everything with a little room; none where there is nothing to show. */
 function axesOf({ quantity, unit, scale, expected, limit }: ReadingPlotProps, readings: readonly PlottedReading[], sheet: Sheet): PlotAxes | undefined {

@@ -13,7 +13,12 @@ export function JobFields({ at, fields }: {
   readonly fields: readonly AnyField[];
 }): JSX.Element {
   const { problems } = useJob();
-  return <CardFields fields={fields.map((field) => inJob(at, field))} problems={problems} />;
+  return <CardFields fields={fieldsInJob(at, fields)} problems={problems} />;
+}
+
+/** The same fields under the names that they have on a job's screen. */
+export function fieldsInJob(at: readonly string[], fields: readonly AnyField[]): readonly AnyField[] {
+  return fields.map((field) => inJob(at, field));
 }
 
 function inJob(at: readonly string[], field: AnyField): AnyField {

@@ -5,6 +5,8 @@ import type { Problem } from "../core";
 import { jobPrefix } from "../parts/fields";
 import { read, type Path, type Tree, type TreeObject } from "../store/jobs";
 
+export { entryText, itemsAt, textAt } from "./document-text";
+
 export function pathOf(name: string): Path {
   return name.split(".");
 }
@@ -12,27 +14,6 @@ export function pathOf(name: string): Path {
 /** The name of the field at a place of the job. */
 export function fieldName(...steps: readonly string[]): string {
   return jobPrefix + steps.join(".");
-}
-
-/** The text of an entry: typed, with or without the unit of a bare number, a number or a truth. */
-export function entryText(found: Tree | undefined): string {
-  if (typeof found === "string") return found;
-  if (typeof found === "number" || typeof found === "boolean") return String(found);
-  if (typeof found === "object" && found !== null && "text" in found) return String(found.text);
-  return "";
-}
-
-/** Text at a place of the job. */
-export function textAt(document: TreeObject, ...steps: readonly string[]): string {
-  return entryText(read(document, steps));
-}
-
-/** The members of a list of the job, which are objects with an id. */
-export function itemsAt(document: TreeObject, ...steps: readonly string[]): readonly (TreeObject & { readonly id: string })[] {
-  const list = read(document, steps);
-  const isItem = (item: Tree): item is TreeObject & { readonly id: string } =>
-    typeof item === "object" && item !== null && "id" in item && typeof item.id === "string";
-  return Array.isArray(list) ? list.filter(isItem) : [];
 }
 
 /** The problems, each by the name of its field on the screen: `job:joints.#ab12.scaleTorque` for `joints[2].scaleTorque`. */

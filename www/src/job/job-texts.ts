@@ -4,6 +4,7 @@
 import { keepJobTextsIn, settled } from "../parts/fields";
 import { clearing, read, setting, type Change, type OpenJob } from "../store/jobs";
 import { entryText, pathOf } from "./job-path";
+import { bringingRecord } from "./joint-records";
 
 export function keepTextsInJob(job: OpenJob | undefined): void {
   if (job === undefined) {
@@ -13,9 +14,16 @@ export function keepTextsInJob(job: OpenJob | undefined): void {
   keepJobTextsIn({
     textOf: (path) => entryText(read(job.document, pathOf(path))),
     write: (texts, unit) => {
-      job.apply(Object.entries(texts).map(([path, text]) => changeOf(path, text, unit)));
+      const changes = Object.entries(texts).map(([path, text]) => changeOf(path, text, unit));
+      job.apply([...bringingRecords(job, Object.keys(texts)), ...changes]);
     },
   });
+}
+
+/** A joint of the plan has a record only once something is typed of it. */
+function bringingRecords(job: OpenJob, paths: readonly string[]): readonly Change[] {
+  const joints = paths.map(pathOf).flatMap(([list, joint]) => (list === "joints" && joint?.startsWith("#") ? [joint.slice(1)] : []));
+  return [...new Set(joints)].flatMap((id) => bringingRecord(job.document, id));
 }
 
 function changeOf(path: string, text: string, unit: string | undefined): Change {

@@ -22,6 +22,14 @@ export function momentText(moment: string): string {
   return date === undefined ? moment : dayAndTime.format(date);
 }
 
+const shortDayAndTime = new Intl.DateTimeFormat(language, { month: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+
+/** The same where many stand beneath each other and the year is told elsewhere. */
+export function shortMoment(moment: string): string {
+  const date = dateOf(moment);
+  return date === undefined ? moment : shortDayAndTime.format(date);
+}
+
 /** Whether a text is a moment as jobs record them. */
 export function isMoment(text: string): boolean {
   return /^\d{4}-\d\d-\d\dT/.test(text) && dateOf(text) !== undefined;

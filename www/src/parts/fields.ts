@@ -120,8 +120,16 @@ export function writeOut(names: readonly string[]): void {
 
 /** The figure in a field was meant in another unit. */
 export function changeUnit(name: string, from: string, to: string): void {
-  const text = textOf(name);
-  if (text.endsWith(` ${from}`)) write(name, text.slice(0, -from.length) + to);
+  changeUnits([name], from, to);
+}
+
+/** The figures in some fields were meant in another unit: all in one step, for the page is drawn after each. */
+export function changeUnits(names: readonly string[], from: string, to: string): void {
+  const meant = names.filter((name) => textOf(name).endsWith(` ${from}`)).map((name) => [name, textOf(name).slice(0, -from.length) + to] as const);
+  for (const [name, text] of meant) {
+    if (isOfKit(name)) keepInKit(name, text);
+  }
+  enterAll(Object.fromEntries(meant));
 }
 
 /** A word to choose from, as it stands in the address; the core says if it is none of its own. */

@@ -5,7 +5,7 @@ export interface RefusedLine {
   /** Its number, from 1. */
   readonly line: number;
   readonly text: string;
-  readonly reason: "no-figure" | "too-many-columns" | "no-room";
+  readonly reason: "no-figure" | "too-many-columns" | "no-room" | "no-time";
 }
 
 export interface PastedRows {

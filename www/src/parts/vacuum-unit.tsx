@@ -7,7 +7,7 @@
 import type { JSX } from "preact";
 import { message } from "../locale";
 import { ChoiceRow } from "./choice-row";
-import { changeUnit, textOf, write } from "./fields";
+import { changeUnits, textOf, write } from "./fields";
 import { figureText } from "./figures";
 
 export const vacuumUnits = ["micron", "Pa", "mbar", "torr"] as const;
@@ -28,7 +28,7 @@ export function VacuumUnitChoice({ fields = [] }: {
 }): JSX.Element {
   const unit = vacuumUnit();
   const change = (to: string): void => {
-    for (const field of fields) changeUnit(field, unit, to);
+    changeUnits(fields, unit, to);
     write("vacuumUnit", to);
   };
   return (

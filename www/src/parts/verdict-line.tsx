@@ -87,7 +87,7 @@ export function VerdictLine({ judged, limits, state = judged?.verdict ?? "open",
 }
 
 /** How far from the limit, and how surely. */
-function marginText({ verdict, margin, uncertainty }: Judged, quantity: QuantityKind, precision: Precision, unit?: string): string {
+export function marginText({ verdict, margin, uncertainty }: Judged, quantity: QuantityKind, precision: Precision, unit?: string): string {
   const where = { "in-band": "inside", "cannot-tell": "on", "out-of-band": "outside" }[verdict];
   const exact = uncertainty === 0 ? "-exact" : "";
   return message(`margin-${where}${exact}`, {

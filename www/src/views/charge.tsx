@@ -8,23 +8,20 @@ import { CardFields } from "../parts/card-fields";
 import { Disclosure } from "../parts/disclosure";
 import { EntryRows } from "../parts/entry-rows";
 import { Working } from "../parts/working";
-import { applyStyle } from "../style";
-import style from "../styles/charge.css";
-import { accessories, ask, example, instrumentFields, isFilled, isWrong, plateFields, scaleFields } from "./charge/ask";
+import "./charge/style";
+import { accessories, ask, example, instrumentFields, isFilled, isWrong, plateFields, scaleFields, shownAt } from "./charge/ask";
 import { ChargeFinding } from "./charge/charge-finding";
 import { HosePanel } from "./charge/hose-panel";
 import { LinePanel } from "./charge/line-panel";
 import { RecoveryPanel } from "./charge/recovery-panel";
 import { WarmingRows } from "./charge/warming-rows";
 
-applyStyle(style);
-
 export function Charge(): JSX.Element {
   const asked = ask();
   const { problems, charge, weighed } = asked;
   return (
     <Card name="charge" example={example} fromKit={["refrigerant"]}>
-      <ChargeFinding asked={asked} />
+      <ChargeFinding charge={charge} weighed={weighed} problems={problems} shownAt={shownAt()} />
       <h2>{message("charge-scale")}</h2>
       <CardFields fields={scaleFields()} problems={problems} />
       <h2>{message("charge-plate")}</h2>

@@ -4,6 +4,7 @@ import type { FunctionComponent, JSX } from "preact";
 import { useEffect, useLayoutEffect } from "preact/hooks";
 import { place } from "../address";
 import type { Problem, Stage } from "../core";
+import { watchClock } from "../job/clock-watch";
 import { glanceText } from "../job/glance";
 import { JobContext, shownNow } from "../job/job-context";
 import { keepTextsInJob } from "../job/job-texts";
@@ -12,6 +13,7 @@ import { stageNamed } from "../job/stages";
 import { message } from "../locale";
 import { problemText } from "../parts/fields";
 import type { OpenJob, Shelf, Unreadable } from "../store/jobs";
+import { DueRing } from "./job/holds/due-ring";
 import { EvacuateStage } from "./job/evacuate-stage";
 import { FlareStage } from "./job/flare-stage";
 import { JobHead } from "./job/job-head";
@@ -53,6 +55,7 @@ function OpenedJob({ shelf, job, stage }: { readonly shelf: Shelf; readonly job:
   // The fields below read their texts while they are drawn.
   keepTextsInJob(job);
   useEffect(() => () => keepTextsInJob(undefined), []);
+  useEffect(() => watchClock(job), [job]);
   useLayoutEffect(() => scrollTo(0, 0), [stage]);
   const shown = shownNow(shelf, job, stage);
   const glance = "assessment" in shown ? glanceText(shown.document, shown.assessment) : undefined;
@@ -63,6 +66,7 @@ function OpenedJob({ shelf, job, stage }: { readonly shelf: Shelf; readonly job:
   const View = stage && stageViews[stage];
   return (
     <JobContext.Provider value={shown}>
+      <DueRing />
       <main class={stage === null ? "job" : `job stage ${stage}`}>
         <JobHead stage={stage} />
         {stage === null || View === null ? (

@@ -7,15 +7,12 @@ import { Card } from "../parts/card";
 import { CardFields } from "../parts/card-fields";
 import { Disclosure } from "../parts/disclosure";
 import { Working } from "../parts/working";
-import { applyStyle } from "../style";
-import style from "../styles/running.css";
+import "./running/style";
 import { AirPanel } from "./running/air-panel";
-import { ask, circuitFields, concern, otherFields, systemFields } from "./running/ask";
+import { airflowFields, ask, circuitFields, concern, otherFields, shownAt, systemFields } from "./running/ask";
 import { Causes } from "./running/causes";
 import { CircuitRows } from "./running/circuit-rows";
 import { RunningFinding } from "./running/running-finding";
-
-applyStyle(style);
 
 /** A small office on a warm day: little superheat is left to give, little liquid stands in the condenser. */
 const example = {
@@ -43,8 +40,12 @@ export function Running(): JSX.Element {
   const answer = circuit ?? air;
   return (
     <Card name="running" example={example} fromKit={["refrigerant", "altitude"]}>
-      <RunningFinding asked={asked} />
-      {answer && <Causes pattern={answer.pattern ?? undefined} problems={problems} />}
+      <RunningFinding asked={asked} shownAt={shownAt} />
+      {answer && (
+        <Causes pattern={answer.pattern ?? undefined}>
+          {(answer.pattern != null || concern(airflowFields, problems)) && <CardFields fields={airflowFields} problems={problems} />}
+        </Causes>
+      )}
       <h2>{message("running-circuit")}</h2>
       <CardFields fields={systemFields} problems={problems} />
       <CardFields fields={circuitFields} problems={problems} />

@@ -9,8 +9,9 @@ import { CardFields } from "../parts/card-fields";
 import { Cautions } from "../parts/cautions";
 import { Disclosure } from "../parts/disclosure";
 import { EntryRows } from "../parts/entry-rows";
+import { textOf } from "../parts/fields";
 import { figureText, limitText } from "../parts/figures";
-import { sentRows } from "../parts/row-list";
+import { rowField, sentRows, type AnyRowList } from "../parts/row-list";
 import { Working } from "../parts/working";
 import { applyStyle } from "../style";
 import style from "../styles/standing-test.css";
@@ -81,8 +82,8 @@ export function StandingTest(): JSX.Element {
         hint={message("standing-test-readings-hint")}
       />
       <CardFields fields={[airField()]} problems={problems} />
-      {after && <HoldCourse answer={after} />}
-      {after && <LossRows answer={after} />}
+      {after && <HoldCourse answer={after} rowsText={rowsText} />}
+      {after && <LossRows answer={after} refrigerant={textOf("refrigerant")} />}
       <CardFields fields={lossFields} problems={problems} />
       <Disclosure name="instruments" summary={<span>{instrumentsText(after)}</span>} mustShow={isWrong(instrumentFields, problems)}>
         <CardFields fields={instrumentFields} problems={problems} />
@@ -93,6 +94,16 @@ export function StandingTest(): JSX.Element {
       <AirFields problems={problems} />
     </Card>
   );
+}
+
+/** Which rows, as they are numbered above, and what was typed into a single one. */
+function rowsText(first: number, last: number): string {
+  const list: AnyRowList = readings();
+  const rows = sentRows(list);
+  const [from, to] = [rows[first] ?? first + 1, rows[last] ?? last + 1];
+  if (from !== to) return message("standing-test-rows", { from, to });
+  const [time = "", pressure = ""] = list.columns.map((column) => textOf(rowField(column, from)));
+  return message("standing-test-row", { row: from, time, pressure });
 }
 
 function prepareText(answer: StandingTestAnswer | undefined): string {

@@ -79,7 +79,7 @@ export async function figure(page, name) {
   return text.replace(/\s+/g, " ").trim();
 }
 
-/** Waits until `read` gives what `pattern` matches. */
+/** Waits until `read` gives what `pattern` matches; the limit only ends what would never come, on however slow a machine. */
 export async function eventually(read, pattern) {
   const end = Date.now() + 60_000;
   let found = await read();

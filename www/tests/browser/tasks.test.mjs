@@ -107,6 +107,27 @@ test("a text that waits to be written is not written over the place that is gone
   assert.match(await page.evaluate(() => location.hash), /^#\/convert\?text=1/);
 });
 
+test("a view that arrives before the frame of its first drawing is over is drawn all the same", async (t) => {
+  const site = await openSite(t);
+  const page = await site.context.newPage();
+  await page.addInitScript(() => {
+    // Being kept offline would have the page drawn anew; and no frame is over before the test says so.
+    delete Navigator.prototype.serviceWorker;
+    const [frame, later, waiting] = [requestAnimationFrame, setTimeout, []];
+    globalThis.requestAnimationFrame = (drawn) => void waiting.push(() => frame(drawn));
+    globalThis.setTimeout = (call, wait = 0, ...rest) => (wait === 0 ? later(call, 0, ...rest) : void waiting.push(() => call(...rest)));
+    globalThis.letFramesPass = () => {
+      [globalThis.requestAnimationFrame, globalThis.setTimeout] = [frame, later];
+      for (const go of waiting) go();
+    };
+  });
+  await page.goto(`${site.address}#/convert?text=1 m`);
+  await eventually(() => page.evaluate(() => performance.getEntriesByType("resource").map(({ name }) => name).join(" ")), /\/core-\w+\.wasm/);
+  await page.waitForLoadState("networkidle");
+  await page.evaluate(() => letFramesPass());
+  assert.equal(await typed(page, "text").inputValue(), "1 m");
+});
+
 test("a link never changes what the person has chosen", async (t) => {
   const site = await openSite(t);
   const page = await site.open();

@@ -14,7 +14,7 @@ import { SourceList } from "../../parts/sources";
 import { VerdictLine } from "../../parts/verdict-line";
 import { Working } from "../../parts/working";
 import { otherUnitOf, unitOf } from "../../unit-choice";
-import { flareInput, measuredInput, sizeName } from "./joint";
+import { flareInput, measuredInput } from "./joint";
 
 const classes = ["class-2", "class-1"] as const;
 const tools = ["eccentric-clutch", "ordinary-clutch", "wing-nut-bar"] as const;
@@ -28,7 +28,7 @@ export function FlarePanel(): JSX.Element {
   return (
     <section>
       <h2>{message("flare-heading")}</h2>
-      {answer && <Section answer={answer} measured={judgement?.judgement.figure} />}
+      {answer && <FlareDrawing answer={answer} measured={judgement?.judgement.figure} />}
       {answer?.notices.map((notice) => (
         <p class="notice" key={notice}>
           {message(`notice-${notice}`)}
@@ -56,7 +56,8 @@ export function FlarePanel(): JSX.Element {
   );
 }
 
-function Section({ answer, measured }: {
+/** The flare to scale, before and after. */
+export function FlareDrawing({ answer, measured }: {
   readonly answer: FlareAnswer;
   readonly measured: number | undefined;
 }): JSX.Element | null {
@@ -93,11 +94,11 @@ function Section({ answer, measured }: {
 }
 
 function alternative(
-  { cone, barProjection }: FlareAnswer,
+  { name, cone, barProjection }: FlareAnswer,
   labels: { readonly tube: string; readonly halfAngle: string },
   measured: number | undefined,
 ): string {
-  const size = { tube: sizeName(), diameter: labels.tube, angle: labels.halfAngle };
+  const size = { tube: name, diameter: labels.tube, angle: labels.halfAngle };
   const sentences = [
     cone
       ? message("flare-drawing", { ...size, cone: bandText("length", cone) })
@@ -124,19 +125,27 @@ function ClassAndTool({ problems }: { readonly problems: readonly Problem[] }): 
           detail: message(`class-use-${word}`),
         }))}
       />
-      <ChoiceRow
-        name="tool"
-        legend={message("field-tool")}
-        chosen={textOf("tool")}
-        problems={problems}
-        onChoose={(word) => write("tool", word)}
-        choices={tools.map((word) => ({ word, label: message(`choice-${word}`) }))}
-      />
+      <ToolChoice problems={problems} />
     </>
   );
 }
 
-function FlareDetails({ answer }: { readonly answer: FlareAnswer }): JSX.Element {
+/** The flaring tool of the kit. */
+export function ToolChoice({ problems }: { readonly problems: readonly Problem[] }): JSX.Element {
+  return (
+    <ChoiceRow
+      name="tool"
+      legend={message("field-tool")}
+      chosen={textOf("tool")}
+      problems={problems}
+      onChoose={(word) => write("tool", word)}
+      choices={tools.map((word) => ({ word, label: message(`choice-${word}`) }))}
+    />
+  );
+}
+
+/** What else belongs to the flare, and its working. */
+export function FlareDetails({ answer }: { readonly answer: FlareAnswer }): JSX.Element {
   const { barProjection, coneHalfAngle, cornerRadius, thread, source } = answer;
   const both = (band: { readonly low: number; readonly high: number }): string =>
     bandText("length", band, otherUnitOf("length"));

@@ -72,7 +72,8 @@ function Withheld({ problems }: { readonly problems: readonly Problem[] }): JSX.
   );
 }
 
-function BandsOf({ answer }: { readonly answer: TorqueAnswer }): JSX.Element {
+/** What each family says, and what holds. */
+export function BandsOf({ answer }: { readonly answer: TorqueAnswer }): JSX.Element {
   const sheet = useSheet();
   const lines = answer.families.map(({ family, band }) => ({ label: message(`choice-${family}`), ...band }));
   const spoken = lines.map((line) => message("torque-family-band", { family: line.label, band: bandText("torque", line) }));

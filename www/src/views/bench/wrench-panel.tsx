@@ -21,15 +21,16 @@ export function WrenchPanel(): JSX.Element {
   const headProblems = "problems" in head ? head.problems.map(({ field }) => field) : [];
   const problems = ("problems" in fitted ? fitted.problems : []).filter(({ field }) => !headProblems.includes(field));
   const answer = "answer" in levered ? levered.answer : undefined;
-  const step = answer?.working.find(({ title }) => title === "step-wrench-setting");
+  const step = answer && settingStep(answer);
+  const flare = calculate("flare", flareInput());
   return (
     <section>
       <h2>{message("wrench-heading")}</h2>
       <SetFigure head={"answer" in head ? head.answer : undefined} answer={answer} />
-      {step && <View step={step} />}
+      {step && <LeverDrawing step={step} nutAcrossFlats={"answer" in flare ? flare.answer.nutAcrossFlats : undefined} />}
       <WrenchFields problems={problems} />
       {step && <Working steps={[step]} of={message("figure-wrench-setting")} />}
-      {"answer" in fitted && <WrenchFit fit={fitted.answer.wrench} band={fitted.answer.band} />}
+      {"answer" in fitted && <WrenchFit answer={fitted.answer} />}
       <EntryField name="wrenchRange" problems={problems} unit={unitOf("torque")} words />
       <EntryField name="wrenchAccuracy" problems={problems} unit="%" />
     </section>
@@ -63,10 +64,14 @@ function SetFigure({ head, answer }: {
   );
 }
 
-/** Lengths and angle as the core has read them stand in the working. */
-function View({ step }: { readonly step: Step }): JSX.Element {
+/** How the setting on the wrench is reached; there is no such step without an adapter. */
+export function settingStep({ working }: TorqueAnswer): Step | undefined {
+  return working.find(({ title }) => title === "step-wrench-setting");
+}
+
+/** The wrench on the nut to scale. Lengths and angle as the core has read them stand in the working. */
+export function LeverDrawing({ step, nutAcrossFlats }: { readonly step: Step; readonly nutAcrossFlats: number | null | undefined }): JSX.Element {
   const sheet = useSheet();
-  const flare = calculate("flare", flareInput());
   const read = (symbol: string): number => step.figures.find((figure) => figure.symbol === symbol)?.si ?? 0;
   const [wrench, adapter, angle] = [read("L"), read("A"), read("θ")];
   const labels = {
@@ -81,7 +86,7 @@ function View({ step }: { readonly step: Step }): JSX.Element {
         wrench,
         adapter,
         angle,
-        nutAcrossFlats: "answer" in flare ? (flare.answer.nutAcrossFlats ?? undefined) : undefined,
+        nutAcrossFlats: nutAcrossFlats ?? undefined,
       }}
       labels={{
         ...labels,
@@ -109,10 +114,8 @@ function WrenchFields({ problems }: { readonly problems: readonly Problem[] }): 
   );
 }
 
-function WrenchFit({ fit, band }: {
-  readonly fit: TorqueAnswer["wrench"];
-  readonly band: TorqueAnswer["band"];
-}): JSX.Element {
+/** Whether this wrench suits. */
+export function WrenchFit({ answer: { wrench: fit, band, accuracy } }: { readonly answer: TorqueAnswer }): JSX.Element {
   if (fit === undefined || fit === null) {
     return (
       <div class="fit">
@@ -121,7 +124,7 @@ function WrenchFit({ fit, band }: {
       </div>
     );
   }
-  const { verdict, trusted, onScale, hitsBand, accuracy } = fit;
+  const { verdict, trusted, onScale, hitsBand } = fit;
   return (
     <div class="fit" data-fit={verdict}>
       <h3>{message(`wrench-fit-${verdict}`)}</h3>

@@ -4,7 +4,7 @@
 import { calculate, type AccessoryInput, type ChargeAnswer, type Input, type Problem } from "../../core";
 import { message } from "../../locale";
 import { answerOf, problemsOf } from "../../parts/card";
-import { inputOf, type CardField } from "../../parts/card-fields";
+import { inputOf, type AnyField, type CardField } from "../../parts/card-fields";
 import { textOf } from "../../parts/fields";
 import { rowsOf, type RowList } from "../../parts/row-list";
 import { runUnit } from "../../unit-choice";
@@ -77,6 +77,12 @@ export const accessories: RowList<AccessoryInput> = {
   ],
 };
 
+/** Every field and list of the card. */
+export function shownAt(): readonly string[] {
+  const fields = [plateFields(), scaleFields(), instrumentFields(), lineFields, stateFields, recoveryFields(), hoseFields].flat();
+  return [...fields.map(({ name }) => name), accessories.name];
+}
+
 /** What small masses are read in. */
 export function fineUnit(): string {
   return runUnit() === "m" ? "g" : "oz";
@@ -138,11 +144,11 @@ export function ask(): Asked {
 }
 
 /** Whether anything stands in some fields. */
-export function isFilled(fields: Fields): boolean {
+export function isFilled(fields: readonly AnyField[]): boolean {
   return fields.some(({ name }) => textOf(name).trim() !== "");
 }
 
 /** Whether anything is wrong in some fields. */
-export function isWrong(fields: Fields, problems: readonly Problem[]): boolean {
+export function isWrong(fields: readonly AnyField[], problems: readonly Problem[]): boolean {
   return fields.some(({ name }) => problems.some(({ field }) => field === name));
 }

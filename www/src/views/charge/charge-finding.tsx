@@ -1,30 +1,32 @@
 // The head of the charge card: where to close the valve, or what goes in where no cylinder is weighed yet.
 
 import type { JSX } from "preact";
-import type { ChargeAnswer, ChargeNotice, ScaleAnswer } from "../../core";
+import type { ChargeAnswer, ChargeNotice, Problem, ScaleAnswer } from "../../core";
 import { message } from "../../locale";
 import { figureText } from "../../parts/figures";
 import { Finding, type FoundFigure, type FoundVerdict } from "../../parts/finding";
 import { Row, Rows } from "../../parts/rows";
 import { otherUnitOf } from "../../unit-choice";
-import { accessories, hoseFields, instrumentFields, lineFields, plateFields, recoveryFields, scaleFields, stateFields, type Asked } from "./ask";
 
-/** Every field and list of the card. */
-function shownAt(): readonly string[] {
-  const fields = [plateFields(), scaleFields(), instrumentFields(), lineFields, stateFields, recoveryFields(), hoseFields].flat();
-  return [...fields.map(({ name }) => name), accessories.name];
-}
-
-export function ChargeFinding({ asked }: { readonly asked: Asked }): JSX.Element {
-  const { charge, weighed, problems } = asked;
+export function ChargeFinding({ charge, weighed, problems, shownAt, showsRemaining = false }: {
+  /** Plate, line and accessories. */
+  readonly charge: ChargeAnswer | undefined;
+  /** The same with the scale. */
+  readonly weighed: ChargeAnswer | undefined;
+  readonly problems: readonly Problem[];
+  /** Fields that show their own problems; without it all of them do. */
+  readonly shownAt?: readonly string[];
+  /** Whether what is still to move stands beside the mark to stop at. */
+  readonly showsRemaining?: boolean;
+}): JSX.Element {
   const scale = weighed?.scale ?? undefined;
   return (
     <Finding
-      figures={figuresOf(charge, scale)}
+      figures={[...(showsRemaining ? remainingOf(scale) : []), ...figuresOf(charge, scale)]}
       verdict={scale && verdictOf(scale)}
       sentence={scale && sentenceOf(scale)}
       problems={problems}
-      shownAt={shownAt()}
+      {...(shownAt && { shownAt })}
       empty={message("charge-empty")}
       cautions={charge?.cautions.filter((caution) => caution !== "cylinder-never-above-eighty").map((caution) => `choice-${caution}`) ?? []}
     >
@@ -50,6 +52,12 @@ function figuresOf(answer: ChargeAnswer | undefined, scale: ScaleAnswer | undefi
     ? { mark: "toTakeOut", name: message("charge-to-take-out"), ...mass(charge.toTakeOut) }
     : { mark: "toAdd", name: message("charge-to-add"), ...mass(charge.toAdd) };
   return [moved];
+}
+
+/** What is still to move; beyond the mark there is nothing, and the verdict says so. */
+function remainingOf(scale: ScaleAnswer | undefined): readonly FoundFigure[] {
+  if (scale?.remaining == null) return [];
+  return [{ mark: "remaining", name: message("charge-remaining"), ...mass(Math.max(scale.remaining, 0)) }];
 }
 
 function mass(si: number): Pick<FoundFigure, "quantity" | "si" | "precision"> {

@@ -5,7 +5,7 @@ import type { ChargeAnswer, Problem, RecoveryFill } from "../../core";
 import { CylinderFill } from "../../drawings/cylinder-fill";
 import { useSheet } from "../../drawings/sheet";
 import { message } from "../../locale";
-import { CardFields } from "../../parts/card-fields";
+import { CardFields, type AnyField } from "../../parts/card-fields";
 import { Cautions } from "../../parts/cautions";
 import { Disclosure } from "../../parts/disclosure";
 import { figureText } from "../../parts/figures";
@@ -16,15 +16,17 @@ import { Working } from "../../parts/working";
 import { otherUnitOf } from "../../unit-choice";
 import { isFilled, isWrong, recoveryFields } from "./ask";
 
-export function RecoveryPanel({ answer, problems }: {
+export function RecoveryPanel({ answer, problems, fields = recoveryFields() }: {
   readonly answer: ChargeAnswer | undefined;
   readonly problems: readonly Problem[];
+  /** Its fields, where they are not those of the card. */
+  readonly fields?: readonly AnyField[];
 }): JSX.Element {
   const fill = answer?.recovery;
   return (
-    <Disclosure name="recovery" summary={<h2><span>{message("charge-recovery")}</span></h2>} mustShow={isFilled(recoveryFields()) || isWrong(recoveryFields(), problems)}>
+    <Disclosure name="recovery" summary={<h2><span>{message("charge-recovery")}</span></h2>} mustShow={isFilled(fields) || isWrong(fields, problems)}>
       {fill != null ? <Fill fill={fill} /> : <p class="note">{message("charge-recovery-empty")}</p>}
-      <CardFields fields={recoveryFields()} problems={problems} />
+      <CardFields fields={fields} problems={problems} />
       {fill != null && <FillRows fill={fill} />}
       {answer?.notices.map((notice) => (
         <p key={notice} class="note" data-notice={notice}>

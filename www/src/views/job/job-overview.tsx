@@ -1,10 +1,16 @@
 // The overview of a job: the drawing of its circuit, then the stages in the order of work.
 
 import type { JSX } from "preact";
-import { useJob } from "../../job/job-context";
+import { CircuitView } from "./circuit-view";
+import { HiddenProblems } from "./hidden-problems";
 import { StageList } from "./stage-list";
 
 export function JobOverview(): JSX.Element {
-  useJob();
-  return <StageList />;
+  return (
+    <>
+      <CircuitView />
+      <StageList />
+      <HiddenProblems />
+    </>
+  );
 }

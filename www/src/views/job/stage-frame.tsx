@@ -1,31 +1,65 @@
-// Around every stage: its cautions, what broke the order of work, what is open; and the ways to the stages beside it.
+// Around every stage: what broke the order of work, its cautions, what is open, what is wrong elsewhere, its notes and photos; and
+// the ways to the stages beside it.
 
 import type { ComponentChildren, JSX } from "preact";
-import type { Stage } from "../../core";
+import type { OpenItem, Stage } from "../../core";
 import { openText } from "../../job/job-words";
 import { stageOf, useJob } from "../../job/job-context";
 import { jobPlace, stages } from "../../job/stages";
 import { message } from "../../locale";
+import { Alarms } from "./alarms";
+import { HiddenProblems } from "./hidden-problems";
+import { Photos } from "./photos";
+import { StageCautions } from "./stage-cautions";
+import { StageNotes } from "./stage-notes";
 
 export function StageFrame({ stage, children }: { readonly stage: Stage; readonly children: ComponentChildren }): JSX.Element {
   const { job, assessment } = useJob();
   const found = stageOf(assessment, stage);
-  const next = stages[stages.indexOf(stage) + 1];
   return (
     <>
+      <Alarms alarms={found?.alarms ?? []} />
+      <StageCautions key={stage} stage={stage} job={job.id} isBegun={found?.state !== "not-begun"} />
       {children}
-      {found && found.open.length > 0 && (
-        <ul class="open-items">
-          {found.open.map((item) => (
-            <li key={`${item.matter} ${item.field ?? ""}`}>{openText(item)}</li>
-          ))}
-        </ul>
+      <OpenItems items={found?.open ?? []} />
+      <HiddenProblems />
+      <StageNotes key={stage} stage={stage} />
+      {stage !== "record" && <Photos stage={stage} />}
+      <Ways stage={stage} />
+    </>
+  );
+}
+
+function OpenItems({ items }: { readonly items: readonly OpenItem[] }): JSX.Element | null {
+  if (items.length === 0) return null;
+  return (
+    <section class="still-open">
+      <h2>{message("still-open")}</h2>
+      <ul class="open-items">
+        {items.map((item) => (
+          <li key={`${item.matter} ${item.field ?? ""}`}>{openText(item)}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Ways({ stage }: { readonly stage: Stage }): JSX.Element {
+  const { job } = useJob();
+  const place = stages.indexOf(stage);
+  const [previous, next] = [stages[place - 1], stages[place + 1]];
+  return (
+    <div class="stage-ways">
+      {previous && (
+        <a class="onward back" href={jobPlace(job.id, previous)}>
+          {message("job-previous", { stage: message(`stage-${previous}`) })}
+        </a>
       )}
       {next && (
         <a class="onward" href={jobPlace(job.id, next)}>
           {message("job-next", { stage: message(`stage-${next}`) })}
         </a>
       )}
-    </>
+    </div>
   );
 }

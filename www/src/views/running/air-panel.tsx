@@ -14,12 +14,21 @@ export function AirPanel({ answer, problems }: {
   readonly answer: RunningAnswer | undefined;
   readonly problems: readonly Problem[];
 }): JSX.Element {
-  const airflow = answer?.airflow;
-  const isHeating = answer?.mode === "heating";
   return (
     <section>
       <h2>{message("running-air")}</h2>
       <CardFields fields={airSideFields} problems={problems} />
+      <AirRows answer={answer} />
+    </section>
+  );
+}
+
+/** What the air over the coil comes to. */
+export function AirRows({ answer }: { readonly answer: RunningAnswer | undefined }): JSX.Element {
+  const airflow = answer?.airflow;
+  const isHeating = answer?.mode === "heating";
+  return (
+    <>
       <dl class="rows judged">
         {answer && <CheckRow mark="split" name={message(isHeating ? "running-rise" : "running-split")} check={answer.temperatureSplit} />}
         {airflow && (
@@ -38,7 +47,7 @@ export function AirPanel({ answer, problems }: {
       </dl>
       {answer?.capacity?.takenAsDry === true && <p class="note">{message("running-taken-as-dry")}</p>}
       {answer?.capacity?.ofPlate && <p class="note">{message("running-plate-conditions")}</p>}
-    </section>
+    </>
   );
 }
 

@@ -4,7 +4,7 @@
 import { calculate, type Problem, type RunningAnswer } from "../../core";
 import { airInput } from "../../parts/air-fields";
 import { answerOf, problemsOf } from "../../parts/card";
-import { inputOf, type CardField } from "../../parts/card-fields";
+import { inputOf, type AnyField, type CardField } from "../../parts/card-fields";
 import { textOf } from "../../parts/fields";
 
 type Fields = readonly CardField<"running">[];
@@ -12,11 +12,10 @@ type Fields = readonly CardField<"running">[];
 /** Both the circuit and the air hang on it. */
 const mode: Fields = [{ name: "mode", choices: ["cooling", "heating"], otherwise: "cooling" }];
 
-export const systemFields: Fields = [
-  { name: "refrigerant", as: "refrigerant" },
-  ...mode,
-  { name: "meteringDevice", choices: ["thermostatic-valve", "electronic-valve", "fixed-orifice"] },
-];
+/** How it runs, and what throttles. */
+export const runningFields: Fields = [...mode, { name: "meteringDevice", choices: ["thermostatic-valve", "electronic-valve", "fixed-orifice"] }];
+
+export const systemFields: Fields = [{ name: "refrigerant", as: "refrigerant" }, ...runningFields];
 
 export const circuitFields: Fields = [
   { name: "suctionGaugePressure", quantity: "gauge-pressure", signed: true },
@@ -43,16 +42,23 @@ export const airSideFields: Fields = [
 
 export const airflowFields: Fields = [{ name: "airflowChecked", as: "yes-no", otherwise: "false" }];
 
-/** What has a usual value, or stands in for another reading. */
-export const otherFields: Fields = [
-  { name: "dischargeGaugePressure", quantity: "gauge-pressure" },
-  { name: "suctionGaugeUncertainty", quantity: "pressure-difference" },
-  { name: "liquidGaugeUncertainty", quantity: "pressure-difference" },
-  { name: "thermometerUncertainty", quantity: "temperature-difference" },
+/** What stands in for another reading. */
+export const insteadFields: Fields = [{ name: "dischargeGaugePressure", quantity: "gauge-pressure" }];
+
+/** What has a usual value, apart from gauges and thermometer. */
+export const usualFields: Fields = [
   { name: "humidityUncertainty", quantity: "ratio" },
   { name: "airflowUncertainty", quantity: "ratio" },
   { name: "evaporatingDifferenceBand", quantity: "temperature-difference" },
   { name: "condensingDifferenceBand", quantity: "temperature-difference" },
+];
+
+export const otherFields: Fields = [
+  ...insteadFields,
+  { name: "suctionGaugeUncertainty", quantity: "pressure-difference" },
+  { name: "liquidGaugeUncertainty", quantity: "pressure-difference" },
+  { name: "thermometerUncertainty", quantity: "temperature-difference" },
+  ...usualFields,
 ];
 
 export const shownAt: readonly string[] = [
@@ -81,7 +87,7 @@ export function ask(): Asked {
 }
 
 /** Whether anything stands in these fields, or is wrong there. */
-export function concern(fields: Fields, problems: readonly Problem[]): boolean {
+export function concern(fields: readonly AnyField[], problems: readonly Problem[]): boolean {
   const isWrong = problems.some(({ field }) => fields.some(({ name }) => name === field));
   return isWrong || fields.some(({ name }) => textOf(name) !== "");
 }

@@ -1,21 +1,20 @@
 // What the deviations usually mean, the best fit first, each with what to look at next. Airflow comes before all.
 
-import type { JSX } from "preact";
-import type { Pattern, Problem } from "../../core";
+import type { ComponentChildren, JSX } from "preact";
+import type { Pattern } from "../../core";
 import { message } from "../../locale";
-import { CardFields } from "../../parts/card-fields";
 import { SourceList } from "../../parts/sources";
-import { airflowFields, concern } from "./ask";
 
-export function Causes({ pattern, problems }: {
+export function Causes({ pattern, children }: {
   readonly pattern: Pattern | undefined;
-  readonly problems: readonly Problem[];
+  /** The field that says whether airflow was looked at. */
+  readonly children: ComponentChildren;
 }): JSX.Element {
   return (
     <section class="causes">
       <h2>{message("running-causes")}</h2>
       {pattern === undefined ? <p class="note">{message("running-causes-open")}</p> : <Ranked pattern={pattern} />}
-      {(pattern !== undefined || concern(airflowFields, problems)) && <CardFields fields={airflowFields} problems={problems} />}
+      {children}
       {pattern && pattern.causes.length > 0 && <SourceList ids={[pattern.source]} />}
     </section>
   );

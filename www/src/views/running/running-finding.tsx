@@ -4,21 +4,24 @@ import type { JSX } from "preact";
 import type { RunningAnswer, RunningCaution } from "../../core";
 import { message } from "../../locale";
 import { Finding, type FoundFigure, type FoundVerdict } from "../../parts/finding";
-import { shownAt, type Asked } from "./ask";
+import type { Asked } from "./ask";
 import { CheckLine } from "./check-row";
 
 /** Those that hold for every running system, before there is an answer. */
 const usualCautions: readonly RunningCaution[] = ["live-parts", "turning-parts", "hot-and-cold-lines", "instructions-and-code-first"];
 
-export function RunningFinding({ asked }: { readonly asked: Asked }): JSX.Element {
-  const { circuit, air, problems } = asked;
+export function RunningFinding({ asked: { circuit, air, problems }, shownAt }: {
+  readonly asked: Asked;
+  /** Fields that show their own problems; without it all of them do. */
+  readonly shownAt?: readonly string[];
+}): JSX.Element {
   const answer = circuit ?? air;
   return (
     <Finding
       figures={answer ? figuresOf(answer) : []}
       verdict={answer && verdictOf(answer)}
       problems={problems}
-      shownAt={shownAt}
+      {...(shownAt && { shownAt })}
       empty={message("running-empty")}
       cautions={(answer?.cautions ?? usualCautions).map((caution) => `choice-${caution}`)}
     >

@@ -4,12 +4,14 @@ import type { JSX } from "preact";
 import type { LeftOut, StandingTestAnswer } from "../../core";
 import { ReadingPlot } from "../../drawings/reading-plot";
 import { message } from "../../locale";
-import { textOf } from "../../parts/fields";
 import { figureText } from "../../parts/figures";
-import { rowField, sentRows, type AnyRowList } from "../../parts/row-list";
-import { gaugeUnit, readings } from "./ask";
+import { gaugeUnit } from "./ask";
 
-export function HoldCourse({ answer }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
+/** `rowsText` names the readings from one place among those of the answer to another. */
+export function HoldCourse({ answer, rowsText }: {
+  readonly answer: StandingTestAnswer;
+  readonly rowsText: (first: number, last: number) => string;
+}): JSX.Element | null {
   const { points, leftOut } = answer;
   const [first, last] = [points[0], points[points.length - 1]];
   // One reading has no course.
@@ -42,15 +44,17 @@ export function HoldCourse({ answer }: { readonly answer: StandingTestAnswer }):
           axis: message("standing-test-gauge-axis", { unit: gaugeUnit() }),
         }}
       />
-      <LeftOutList leftOut={leftOut} />
+      <LeftOutList leftOut={leftOut} rowsText={rowsText} />
     </section>
   );
 }
 
 /** Rows next to each other with one reason are one line. */
-function LeftOutList({ leftOut }: { readonly leftOut: readonly LeftOut[] }): JSX.Element | null {
+function LeftOutList({ leftOut, rowsText }: {
+  readonly leftOut: readonly LeftOut[];
+  readonly rowsText: (first: number, last: number) => string;
+}): JSX.Element | null {
   if (leftOut.length === 0) return null;
-  const list = readings();
   return (
     <>
       <h3>{message("standing-test-left-out-heading")}</h3>
@@ -61,7 +65,7 @@ function LeftOutList({ leftOut }: { readonly leftOut: readonly LeftOut[] }): JSX
               <circle class="left-out-dot" cx="12" cy="8" r="4.5" />
             </svg>
             <span>
-              <b>{rowsText(list, first.place, last.place)}</b> {message(`choice-${first.reason}`)}
+              <b>{rowsText(first.place, last.place)}</b> {message(`choice-${first.reason}`)}
             </span>
           </li>
         ))}
@@ -77,13 +81,4 @@ function together(leftOut: readonly LeftOut[]): readonly (readonly [LeftOut, Lef
     const goesOn = run !== undefined && run[1].place + 1 === next.place && run[1].reason === next.reason;
     return goesOn ? [...runs.slice(0, -1), [run[0], next]] : [...runs, [next, next]];
   }, []);
-}
-
-/** Which rows, as they are numbered above, and what was typed into a single one. */
-function rowsText(list: AnyRowList, first: number, last: number): string {
-  const rows = sentRows(list);
-  const [from, to] = [rows[first] ?? first + 1, rows[last] ?? last + 1];
-  if (from !== to) return message("standing-test-rows", { from, to });
-  const [time = "", pressure = ""] = list.columns.map((column) => textOf(rowField(column, from)));
-  return message("standing-test-row", { row: from, time, pressure });
 }

@@ -16,7 +16,11 @@ const states: Readonly<Record<HoldVerdict, MarkState>> = {
   open: "open",
 };
 
-export function HoldFinding({ asked: { before, after, problems } }: { readonly asked: Asked }): JSX.Element {
+/** `empty` is what is said before anything is known. */
+export function HoldFinding({ asked: { before, after, problems }, empty = message("standing-test-empty") }: {
+  readonly asked: Asked;
+  readonly empty?: string;
+}): JSX.Element {
   const warnings = new Set([...(after?.warnings ?? []), ...(before?.warnings ?? [])]);
   return (
     <Finding
@@ -25,7 +29,7 @@ export function HoldFinding({ asked: { before, after, problems } }: { readonly a
       sentence={after && reasonOf(after)}
       problems={problems}
       shownAt={shownAt()}
-      empty={message("standing-test-empty")}
+      empty={empty}
       cautions={[...[...warnings].map((warning) => `choice-${warning}`), "standing-test-caution-oxygen"]}
     >
       {after && <Standing answer={after} />}

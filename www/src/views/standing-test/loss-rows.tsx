@@ -4,13 +4,15 @@
 import type { JSX } from "preact";
 import type { HoldFigures, LeakSize, StandingTestAnswer } from "../../core";
 import { message } from "../../locale";
-import { textOf } from "../../parts/fields";
 import { figureText } from "../../parts/figures";
 import { Row } from "../../parts/rows";
 import { timeText } from "../pump-down/fields";
 import { holdText, rateUnit } from "./ask";
 
-export function LossRows({ answer: { hold, verdict } }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
+export function LossRows({ answer: { hold, verdict }, refrigerant }: {
+  readonly answer: StandingTestAnswer;
+  readonly refrigerant: string;
+}): JSX.Element | null {
   if (!hold) return null;
   const { pressureLossRate, pressureLossRateUncertainty, upperLimit, leastDetectable } = hold;
   const isSized = hold.leak?.refrigerant != null;
@@ -18,9 +20,9 @@ export function LossRows({ answer: { hold, verdict } }: { readonly answer: Stand
     <section>
       <h2>{message("standing-test-loss")}</h2>
       <dl class="rows marked">
-        <LossRow mark="loss" name="standing-test-loss-row" rate={pressureLossRate} uncertainty={pressureLossRateUncertainty} leak={hold.leak} />
-        <LossRow mark="upperLimit" name="standing-test-loss-most" rate={upperLimit} leak={hold.upperLimitLeak} />
-        <LossRow mark="leastDetectable" name="standing-test-loss-least" rate={leastDetectable} leak={hold.leastDetectableLeak} />
+        <LossRow mark="loss" name="standing-test-loss-row" rate={pressureLossRate} uncertainty={pressureLossRateUncertainty} leak={hold.leak} refrigerant={refrigerant} />
+        <LossRow mark="upperLimit" name="standing-test-loss-most" rate={upperLimit} leak={hold.upperLimitLeak} refrigerant={refrigerant} />
+        <LossRow mark="leastDetectable" name="standing-test-loss-least" rate={leastDetectable} leak={hold.leastDetectableLeak} refrigerant={refrigerant} />
         <HoldToSee hold={hold} isTight={verdict === "tight"} />
       </dl>
       <p class="note">{message(isSized ? "standing-test-sized" : "standing-test-unsized")}</p>
@@ -28,13 +30,14 @@ export function LossRows({ answer: { hold, verdict } }: { readonly answer: Stand
   );
 }
 
-function LossRow({ mark, name, rate, uncertainty, leak }: {
+function LossRow({ mark, name, rate, uncertainty, leak, refrigerant }: {
   readonly mark: string;
   /** Message id. */
   readonly name: string;
   readonly rate: number;
   readonly uncertainty?: number;
   readonly leak: LeakSize | null | undefined;
+  readonly refrigerant: string;
 }): JSX.Element {
   return (
     <div class="row">
@@ -45,7 +48,7 @@ function LossRow({ mark, name, rate, uncertainty, leak }: {
         {leak && <small data-leak="nitrogen">{message("standing-test-as-nitrogen", { leak: figureText("leak-rate", leak.nitrogen, "table", "mbar·L/s") })}</small>}
         {leak?.refrigerant != null && (
           <small data-leak="refrigerant">
-            {message("standing-test-as-refrigerant", { loss: figureText("yearly-loss", leak.refrigerant, "table"), refrigerant: textOf("refrigerant") })}
+            {message("standing-test-as-refrigerant", { loss: figureText("yearly-loss", leak.refrigerant, "table"), refrigerant })}
           </small>
         )}
       </dd>

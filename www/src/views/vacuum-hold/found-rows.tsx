@@ -22,17 +22,17 @@ export function ExpectedRows({ answer: { expected } }: { readonly answer: Vacuum
 }
 
 export function FoundRows({ answer }: { readonly answer: VacuumHoldAnswer }): JSX.Element {
-  const { plateau, leak, latest, saturationPressure, ambientTemperature, ambientAssumed, dryPressure, gaugeNoise, gaugeResolution } = answer;
+  const { verdict, plateau, leak, latest, saturationPressure, ambientTemperature, ambientAssumed, dryPressure, gaugeNoise, gaugeResolution } = answer;
   const ambient = figureText("temperature", ambientTemperature);
   return (
     <section>
       <h2>{message("vacuum-hold-figures")}</h2>
       <Rows>
-        {plateau && <Row mark="plateau-level" name={message("vacuum-hold-levels-off")} figure={levelText(plateau.pressure)} beneath={`± ${differenceText(plateau.uncertainty)}`} />}
+        {plateau && <Row mark="plateau-level" name={message(verdict === "leak" || verdict === "cannot-tell" ? "vacuum-hold-if-levels-off" : "vacuum-hold-levels-off")} figure={levelText(plateau.pressure)} beneath={`± ${differenceText(plateau.uncertainty)}`} />}
         {plateau && waterRow("plateau-water", "vacuum-hold-plateau-water", plateau)}
         {waterRow("latest-water", "vacuum-hold-latest-water", latest)}
-        {leak && <Row mark="leak-rate" name={message("vacuum-hold-rises")} figure={rateText(leak.rate)} beneath={`± ${rateText(leak.uncertainty)}`} />}
-        {leak?.gas != null && <Row mark="leak-gas" name={message("step-leak-gas")} figure={figureText("leak-rate", leak.gas, "significant")} />}
+        {leak && <Row mark="leak-rate" name={message(verdict === "leak" ? "vacuum-hold-rises" : "vacuum-hold-if-rises")} figure={rateText(leak.rate)} beneath={`± ${rateText(leak.uncertainty)}`} />}
+        {leak?.gas != null && <Row mark="leak-gas" name={message("step-leak-gas")} figure={figureText("leak-rate", leak.gas, "table")} />}
         <Row
           mark="saturation"
           name={message("vacuum-hold-saturation", { temperature: ambient })}

@@ -8,9 +8,13 @@ import { Finding, type FoundFigure } from "../../parts/finding";
 import type { MarkState } from "../../parts/verdict-line";
 import { vacuumUnit } from "../../parts/vacuum-unit";
 import { rateUnit, shownAt, type Asked } from "./ask";
-import { differenceText, levelPrecision, rateText, timeText } from "./texts";
+import { differenceText, levelPrecision, levelText, rateText, timeText } from "./texts";
 
-export function HoldFinding({ asked: { hold, problems } }: { readonly asked: Asked }): JSX.Element {
+/** `empty` is what is said before anything is known. */
+export function HoldFinding({ asked: { hold, problems }, empty = message("vacuum-hold-empty") }: {
+  readonly asked: Pick<Asked, "hold" | "problems">;
+  readonly empty?: string;
+}): JSX.Element {
   return (
     <Finding
       figures={hold ? figuresOf(hold) : []}
@@ -18,7 +22,7 @@ export function HoldFinding({ asked: { hold, problems } }: { readonly asked: Ask
       sentence={hold && (hold.reason == null ? message(`vacuum-hold-means-${hold.verdict}`) : message(`choice-${hold.reason}`))}
       problems={problems}
       shownAt={shownAt()}
-      empty={message("vacuum-hold-empty")}
+      empty={empty}
       cautions={["pump-down-caution-compressor"]}
     >
       {hold?.likelihoods && <p data-margin>{marginText(hold)}</p>}
@@ -35,25 +39,25 @@ const states: Readonly<Record<VacuumVerdict, MarkState>> = {
   open: "open",
 };
 
-/** What the gauge shows, and the leak's rise or else the plateau. */
-function figuresOf({ latest, held, leak, plateau }: VacuumHoldAnswer): readonly FoundFigure[] {
+/** What the hold comes to: a leak's rise, moisture's plateau, else what the gauge shows. */
+function figuresOf({ verdict, latest, held, leak, plateau }: VacuumHoldAnswer): readonly FoundFigure[] {
   const now = message("vacuum-hold-after", { time: timeText(held) });
-  return [
-    pressure("latest", now, latest),
-    ...(leak
-      ? [{ mark: "leak", name: message("vacuum-hold-rises"), quantity: "pressure-rate" as const, si: leak.rate, unit: rateUnit(), beneath: `± ${rateText(leak.uncertainty)}` }]
-      : plateau
-        ? [pressure("plateau", message("vacuum-hold-levels-off"), plateau)]
-        : []),
-  ];
-}
-
-function pressure(mark: string, name: string, { pressure: si, uncertainty }: VacuumHoldAnswer["latest"]): FoundFigure {
-  return { mark, name, quantity: "absolute-pressure", si, unit: vacuumUnit(), precision: levelPrecision(), beneath: uncertainty === 0 ? "" : `± ${differenceText(uncertainty)}` };
+  const shown = `${now}: ${levelText(latest.pressure)}`;
+  if (verdict === "leak" && leak) {
+    const beneath = `± ${rateText(leak.uncertainty)}; ${shown}`;
+    return [{ mark: "leak", name: message("vacuum-hold-rises"), quantity: "pressure-rate", si: leak.rate, unit: rateUnit(), beneath }];
+  }
+  const level = { quantity: "absolute-pressure", unit: vacuumUnit(), precision: levelPrecision() } as const;
+  if (verdict === "moisture" && plateau) {
+    const beneath = `± ${differenceText(plateau.uncertainty)}; ${shown}`;
+    return [{ ...level, mark: "plateau", name: message("vacuum-hold-levels-off"), si: plateau.pressure, beneath }];
+  }
+  const beneath = latest.uncertainty === 0 ? "" : `± ${differenceText(latest.uncertainty)}`;
+  return [{ ...level, mark: "latest", name: now, si: latest.pressure, beneath }];
 }
 
 /** How likely, what a verdict needs, and by how much that is met or missed. */
-function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
+export function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
   return message("vacuum-hold-margin", {
     verdict,
     probability: percent(probability),

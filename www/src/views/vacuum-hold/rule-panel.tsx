@@ -23,7 +23,7 @@ export function RulePanel({ pass, problems }: {
   );
 }
 
-function Passed({ pass: { verdict, time, remaining, source, start, pressure, rise, expected } }: { readonly pass: PassCheck }): JSX.Element {
+export function Passed({ pass: { verdict, time, remaining, source, start, pressure, rise, expected } }: { readonly pass: PassCheck }): JSX.Element {
   const isOver = remaining === 0;
   return (
     <>

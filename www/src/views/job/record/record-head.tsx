@@ -1,0 +1,46 @@
+// What the record is of, who made it, and by which edition.
+
+import type { JSX } from "preact";
+import { build, coreEdition } from "../../../edition";
+import { nowIn, useJob } from "../../../job/job-context";
+import { textAt } from "../../../job/job-path";
+import { dayText, momentText } from "../../../job/moment";
+import { message } from "../../../locale";
+
+export function RecordHead(): JSX.Element {
+  const { document } = useJob();
+  const created = textAt(document, "created");
+  const about: readonly (readonly [string, string])[] = [
+    ["field-site", textAt(document, "site")],
+    ["field-customer", textAt(document, "customer")],
+    ["field-technician", textAt(document, "technician")],
+    ["field-equipment", textAt(document, "plate", "equipment")],
+    ["field-refrigerant", textAt(document, "plate", "refrigerant")],
+    ["field-created", created === "" ? "" : dayText(created)],
+  ];
+  return (
+    <header class="record-head">
+      <h2>{message("record-title")}</h2>
+      <p class="record-name">
+        <b>{textAt(document, "name")}</b>
+        {textAt(document, "practice") === "true" && <strong> {message("record-practice")}</strong>}
+      </p>
+      <dl>
+        {about.filter(([, text]) => text !== "").map(([name, text]) => (
+          <div key={name}>
+            <dt>{message(name)}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+      <p class="edition">
+        {message("record-edition", { build, core: coreEdition, at: momentText(nowIn(document)) })} {message("record-schema", { address: schemaAddress() })}
+      </p>
+    </header>
+  );
+}
+
+/** Where the schema of the job's document is published, beside the page. */
+export function schemaAddress(): string {
+  return new URL("job.schema.json", globalThis.document.baseURI).href;
+}
