@@ -11,7 +11,7 @@ use super::stage::{Draft, OpenMatter};
 use crate::calc::vacuum_hold::{
     VacuumHoldAnswer, VacuumHoldInput, VacuumReadingInput, vacuum_hold,
 };
-use crate::calc::{Field, Reading, Verdict};
+use crate::calc::{Field, Reading, Verdict, optional};
 use crate::quantity::{Entry, Moment, Quantity, Time};
 
 /// What the evacuation comes to.
@@ -59,6 +59,13 @@ impl Evacuation {
             .rposition(|reading| !is_valved_off(reading))
             .map_or(0, |pumping| pumping + 1);
         let places: Vec<usize> = (first..entered.len()).collect();
+        for (place, earlier) in entered.iter().take(first).enumerate() {
+            let item = Field::written(format!("evacuation.readings[{place}]"));
+            reading.inside(&item, |reading| {
+                optional!(reading, earlier.at);
+                optional!(reading, earlier.pressure);
+            });
+        }
         let mut times = Times::of(clock);
         let readings: Vec<VacuumReadingInput> = entered
             .iter()
@@ -72,6 +79,7 @@ impl Evacuation {
         let pump_started = reading.optional(field, &parts.evacuation.pump_started);
         draft.begun(pump_started.is_some() || !entered.is_empty());
         let pump_end = first.checked_sub(1).and_then(|last| entered.get(last));
+        let pump_end = pump_end.filter(|end| matches!(end.pressure, Entry::Read(_)));
         let answer = (!readings.is_empty()).then(|| {
             vacuum_hold(&VacuumHoldInput {
                 readings: readings.into(),

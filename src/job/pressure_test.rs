@@ -13,7 +13,7 @@ use crate::calc::standing_test::{
     HoldReadingInput, HoldVerdict, HoldWarning, StandingTestAnswer, StandingTestInput,
     standing_test,
 };
-use crate::calc::{Reading, Verdict};
+use crate::calc::{Field, Reading, Verdict, optional};
 use crate::quantity::{Entry, Moment, Quantity};
 
 /// What the pressure test comes to.
@@ -61,6 +61,10 @@ impl PressureTest {
         let begins = |reading: &GaugeReadingInput| matches!(reading.hold_begins, Entry::Read(true));
         let first = entered.iter().rposition(begins).unwrap_or(0);
         let places: Vec<usize> = (first..entered.len()).collect();
+        for (place, earlier) in entered.iter().take(first).enumerate() {
+            let item = Field::written(format!("pressureTest.readings[{place}]"));
+            reading.inside(&item, |reading| earlier_reading(reading, earlier));
+        }
         let mut times = Times::of(clock);
         let readings: Vec<HoldReadingInput> = entered
             .iter()
@@ -155,6 +159,15 @@ impl PressureTest {
         let above = warnings.is_some_and(|all| all.contains(&HoldWarning::AboveLowestRating));
         draft.rule(OrderRule::AboveLowestRating, above);
     }
+}
+
+/// What is wrong with a reading that no hold asks about any more.
+fn earlier_reading(reading: &mut Reading, earlier: &GaugeReadingInput) {
+    optional!(reading, earlier.at);
+    optional!(reading, earlier.gauge_pressure);
+    optional!(reading, earlier.temperature);
+    optional!(reading, earlier.ambient_temperature);
+    optional!(reading, earlier.barometer);
 }
 
 fn is_tight(answer: Option<&StandingTestAnswer>) -> bool {

@@ -146,6 +146,51 @@ fn a_clock_that_went_back_makes_the_time_doubtful_and_a_known_change_does_not() 
 }
 
 #[test]
+fn a_clock_that_shows_less_than_at_the_last_reading_is_doubtful_and_a_due_time_is_told_by_it() {
+    let job = json!({ "version": 1, "plate": { "designPressure": "40 bar" }, "pressureTest": {
+        "test": { "testRule": "ufgs-15182" },
+        "readings": [
+            { "id": "a", "at": "2026-03-02T08:00:00Z", "gaugePressure": "40 bar", "temperature": "20 °C" },
+            { "id": "b", "at": "2026-03-02T12:00:00Z", "gaugePressure": "40 bar", "temperature": "20 °C" },
+        ],
+    } });
+    // The rule's hold: 24 hours.
+    let later = assessed(job.clone(), "2026-03-02T13:00:00Z")["pressureClock"].clone();
+    assert_eq!(later["due"], "2026-03-03T08:00:00Z");
+    assert_eq!(later["doubt"], Value::Null);
+    let over = assessed(job.clone(), "2026-03-03T09:00:00Z")["pressureClock"].clone();
+    assert_eq!(
+        (&over["due"], &over["remaining"]),
+        (&Value::Null, &json!(0.0))
+    );
+    let back = assessed(job, "2026-03-02T10:00:00Z")["pressureClock"].clone();
+    assert_eq!(back["doubt"], "clock-went-back");
+}
+
+#[test]
+fn readings_before_the_hold_are_still_looked_at_for_mistakes() {
+    let mut job = practice();
+    job["pressureTest"]["readings"][3]["holdBegins"] = json!(true);
+    job["pressureTest"]["readings"][1]["gaugePressure"] = json!("full");
+    job["evacuation"]["readings"][0]["at"] = json!("soon");
+    let found = assessed(job, AFTER_PRACTICE);
+    let fields: Vec<&str> = found["problems"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|problem| problem["field"].as_str().unwrap())
+        .collect();
+    assert_eq!(
+        fields,
+        [
+            "pressureTest.readings[1].gaugePressure",
+            "evacuation.readings[0].at"
+        ]
+    );
+    assert_ne!(found["vacuumClock"], Value::Null);
+}
+
+#[test]
 fn joints_follow_from_the_lines_and_can_be_added_moved_renamed_and_taken_out() {
     let job = json!({
         "plate": { "refrigerant": "R-410A" },
