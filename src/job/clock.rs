@@ -90,6 +90,7 @@ impl Clock {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::indexing_slicing)]
 mod tests {
     use super::*;
     use crate::quantity::Enter;

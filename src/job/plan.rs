@@ -111,10 +111,22 @@ impl Plan {
         }
         let charge = charge_of(draft, reading, parts);
         let room_limit = room_limit_of(draft, reading, parts, charge.as_ref());
-        let (length, lift) = runs(draft, reading, parts);
+        let (lines, plate) = (parts.lines, parts.plate);
         let limits = PlanLimits {
-            length,
-            lift,
+            length: run(
+                draft,
+                reading,
+                "fact-length",
+                ("lines.length", &lines.length),
+                ("plate.longestLength", &plate.longest_length),
+            ),
+            lift: run(
+                draft,
+                reading,
+                "fact-lift",
+                ("lines.lift", &lines.lift),
+                ("plate.longestLift", &plate.longest_lift),
+            ),
             liquid_line: rating(draft, reading, parts, (parts.liquid_line, &LIQUID_TUBE)),
             gas_line: rating(draft, reading, parts, (parts.gas_line, &GAS_TUBE)),
         };
@@ -217,33 +229,21 @@ fn room_limit_of(
     }
 }
 
-/// Length and lift, against the plate's limits.
-fn runs(
+/// A length of the lines, against the plate's limit of it, each with its place in the document.
+fn run(
     draft: &mut Draft<'_>,
     reading: &mut Reading,
-    parts: &Parts<'_>,
-) -> (
-    Option<Judgement<Length, Length>>,
-    Option<Judgement<Length, Length>>,
-) {
-    let read = |reading: &mut Reading, path: &str, entry: &Entry<Length>| {
-        reading.optional(Field::written(path.into()), entry)
-    };
-    let length = read(reading, "lines.length", &parts.lines.length);
-    let longest = read(reading, "plate.longestLength", &parts.plate.longest_length);
-    let lift = read(reading, "lines.lift", &parts.lines.lift);
-    let highest = read(reading, "plate.longestLift", &parts.plate.longest_lift);
-    let mut judged = |meaning, figure: Option<Length>, limit: Option<Length>| {
-        let figure = figure?;
-        draft.fact(meaning, figure);
-        let judged = judge_at_most(figure, Length::metres(0.0), limit?);
-        draft.verdict(judged.verdict);
-        Some(judged)
-    };
-    (
-        judged("fact-length", length, longest),
-        judged("fact-lift", lift, highest),
-    )
+    meaning: &'static str,
+    (path, length): (&'static str, &Entry<Length>),
+    (limit_path, limit): (&'static str, &Entry<Length>),
+) -> Option<Judgement<Length, Length>> {
+    let length = reading.optional(Field::written(path.into()), length);
+    let limit = reading.optional(Field::written(limit_path.into()), limit);
+    let length = length?;
+    draft.fact(meaning, length);
+    let judged = judge_at_most(length, Length::metres(0.0), limit?);
+    draft.verdict(judged.verdict);
+    Some(judged)
 }
 
 /// What the tube of a line bears, against the design pressure.

@@ -109,6 +109,7 @@ impl<'a> Moments<'a> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::indexing_slicing)]
 mod tests {
     use super::*;
     use crate::quantity::Enter;

@@ -152,6 +152,10 @@ fn notation(decimal_mark: &str) -> Notation {
 
 /// Whatever the page sends as the calculations take it; what lies deeper than `depth` is not looked at.
 fn arrived(sent: &JsValue, depth: usize) -> Arrived {
+    // Texts first: a job is made of them, and each question asked of JavaScript takes its time.
+    if let Some(text) = sent.as_string() {
+        return Arrived::Text(text);
+    }
     if sent.is_undefined() || sent.is_null() {
         return Arrived::Nothing;
     }
@@ -161,9 +165,6 @@ fn arrived(sent: &JsValue, depth: usize) -> Arrived {
     if let Some(truth) = sent.as_bool() {
         return Arrived::Truth(truth);
     }
-    if let Some(text) = sent.as_string() {
-        return Arrived::Text(text);
-    }
     if !sent.is_object() || sent.is_function() || depth == 0 {
         return Arrived::Other;
     }
@@ -171,11 +172,10 @@ fn arrived(sent: &JsValue, depth: usize) -> Arrived {
         return Arrived::List(items.iter().map(|item| arrived(&item, depth - 1)).collect());
     }
     let names = Object::keys(sent.unchecked_ref::<Object>());
-    let names = names.iter().filter_map(|name| name.as_string());
-    let member = |name: String| {
-        let member = Reflect::get(sent, &JsValue::from_str(&name));
+    let member = |name: JsValue| {
+        let member = Reflect::get(sent, &name);
         let member = member.map_or(Arrived::Other, |member| arrived(&member, depth - 1));
-        (name, member)
+        Some((name.as_string()?, member))
     };
-    Arrived::Object(names.map(member).collect())
+    Arrived::Object(names.iter().filter_map(member).collect())
 }

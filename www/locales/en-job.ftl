@@ -578,6 +578,7 @@ release-opened-gas = Gas valve opened { $at }
 release-after = Pressure after release
 release-after-empty = Enter the temperature of the air around the units: what the gauge should show follows.
 release-ambient = Air around the units
+release-ambient-hint = In the shade, where the units have stood.
 release-gauge = Gauge reading, unit standing
 release-from = should show from
 release-to = to

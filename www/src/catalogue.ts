@@ -783,6 +783,10 @@ export type HeatTransferCoefficientEntry =
  */
 export type PressureDifference = number & {readonly quantity?: "pressure-difference"};
 /**
+ * a moment in universal time (RFC 3339)
+ */
+export type Moment = string;
+/**
  * A thing to bring. Where no figure of the plan stands behind it: common practice, no source.
  */
 export type BringMatter =
@@ -812,6 +816,10 @@ export type BringMatter =
  */
 export type OilFamily = "mineral" | "alkylbenzene" | "polyolester" | "polyalkylene-glycol";
 /**
+ * Which of the two units stands higher.
+ */
+export type HigherUnit = "indoor" | "outdoor";
+/**
  * A place in the order of work: any number, so that there is always room between two.
  */
 export type JointOrder = number;
@@ -831,10 +839,6 @@ export type LeakLook = "pass" | "leak";
  * The line that a joint is in.
  */
 export type JointLine = "liquid-line" | "gas-line";
-/**
- * a moment in universal time (RFC 3339)
- */
-export type Moment = string;
 /**
  * What is still to be done at a joint.
  */
@@ -2236,6 +2240,7 @@ export interface Assessment {
    * The pressure after release: of the stages release and charge, record.
    */
   afterRelease?: AfterRelease | null;
+  beforeRelease: BeforeRelease;
   /**
    * What has to be in the van.
    */
@@ -2244,6 +2249,7 @@ export interface Assessment {
    * The charge: of the stages plan, release and charge, record.
    */
   charge?: ChargeAnswer | null;
+  circuit: Circuit;
   /**
    * The joints in the order of work.
    */
@@ -2252,6 +2258,10 @@ export interface Assessment {
    * The first stage that is not done.
    */
   next?: Stage | null;
+  /**
+   * How the lines keep to the plate: of the stages plan, record.
+   */
+  plateLimits?: PlanLimits | null;
   /**
    * Clock of the pressure hold.
    */
@@ -2268,6 +2278,14 @@ export interface Assessment {
    * Clock of the pump.
    */
   pumpClock?: HoldClock | null;
+  /**
+   * The readings of the pressure gauge as recorded: of the stage record.
+   */
+  recordedPressures: RecordedPressure[];
+  /**
+   * The readings of the vacuum gauge as recorded: of the stage record.
+   */
+  recordedVacuums: RecordedVacuum[];
   /**
    * The room: of the stages plan, record.
    */
@@ -2327,6 +2345,27 @@ export interface Judgement {
   verdict: Verdict;
 }
 /**
+ * What must be shown before the valves are opened.
+ */
+export interface BeforeRelease {
+  /**
+   * The reading of the vacuum hold with which it passes, if it does.
+   */
+  drySince?: Moment | null;
+  /**
+   * Whether the charge is more than a room allows.
+   */
+  isAboveRoomLimit: boolean;
+  /**
+   * Joints that leak, are out of band or were not looked at under pressure; caps come after the release.
+   */
+  jointsNotProven: number;
+  /**
+   * The reading of the pressure hold that proves the circuit tight, if one does.
+   */
+  tightSince?: Moment | null;
+}
+/**
  * A thing to bring.
  */
 export interface BringItem {
@@ -2365,6 +2404,31 @@ export interface Fact {
    * The same for its uncertainty.
    */
   uncertainty?: number | null;
+}
+/**
+ * What is known of the way from unit to unit.
+ */
+export interface Circuit {
+  /**
+   * Outside diameter of the thicker line.
+   */
+  gasLine?: Length | null;
+  /**
+   * Which unit stands higher.
+   */
+  higherUnit?: HigherUnit | null;
+  /**
+   * Length of the lines, one way.
+   */
+  length?: Length | null;
+  /**
+   * Height of one unit above the other.
+   */
+  lift?: Length | null;
+  /**
+   * Outside diameter of the thinner line.
+   */
+  liquidLine?: Length | null;
 }
 /**
  * A joint as it stands.
@@ -2485,6 +2549,27 @@ export interface Band3 {
   low: Torque;
 }
 /**
+ * How the lines keep to what the plate allows; absent where the plate or the line is not entered.
+ */
+export interface PlanLimits {
+  /**
+   * What the tube of the gas line bears, against the design pressure.
+   */
+  gasLine?: Judgement | null;
+  /**
+   * Length against the longest allowed.
+   */
+  length?: Judgement2 | null;
+  /**
+   * Lift against the largest allowed.
+   */
+  lift?: Judgement2 | null;
+  /**
+   * What the tube of the liquid line bears, against the design pressure.
+   */
+  liquidLine?: Judgement | null;
+}
+/**
  * A clock that runs from a moment on.
  */
 export interface HoldClock {
@@ -2506,6 +2591,63 @@ export interface HoldClock {
    */
   remaining?: Time | null;
   started: Moment;
+}
+/**
+ * A reading of the pressure gauge as recorded.
+ */
+export interface RecordedPressure {
+  /**
+   * Temperature of the air around it.
+   */
+  ambientTemperature?: Temperature | null;
+  /**
+   * Pressure of the air.
+   */
+  barometer?: AbsolutePressure | null;
+  /**
+   * What the gauge showed.
+   */
+  gaugePressure?: GaugePressure | null;
+  /**
+   * Whether the hold begins here.
+   */
+  holdBegins: boolean;
+  /**
+   * When, if that can be read.
+   */
+  moment?: RecordedMoment | null;
+  /**
+   * Temperature of the tube.
+   */
+  temperature?: Temperature | null;
+}
+/**
+ * When a reading was taken.
+ */
+export interface RecordedMoment {
+  at: Moment;
+  /**
+   * Why the time since the reading before is doubtful, if it is.
+   */
+  doubt?: ClockDoubt | null;
+  since: Time;
+}
+/**
+ * A reading of the vacuum gauge as recorded.
+ */
+export interface RecordedVacuum {
+  /**
+   * When, if that can be read.
+   */
+  moment?: RecordedMoment | null;
+  /**
+   * What the gauge showed, above vacuum.
+   */
+  pressure?: AbsolutePressure | null;
+  /**
+   * Whether the pump was valved off.
+   */
+  valvedOff: boolean;
 }
 /**
  * What [`room_limit`] finds.

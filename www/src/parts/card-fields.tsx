@@ -42,6 +42,8 @@ interface FigureField<Key extends string> extends Field<Key> {
   readonly words?: true;
   /** Whether the figure may be negative. */
   readonly signed?: true;
+  /** Message id of the hint, where it is not the field's own. */
+  readonly hint?: string;
   /** Whether the unit is changed beside the field. */
   readonly switches?: true;
   /** Fields that this one takes the place of. */

@@ -18,6 +18,8 @@ export interface EntryFieldProps {
   readonly signed?: boolean;
   /** Message id of the label, where it is not the field's own. */
   readonly label?: string;
+  /** Message id of the hint, where it is not the field's own. */
+  readonly hint?: string;
   /** Fields that this one takes the place of: writing here empties them. */
   readonly instead?: readonly string[];
   /** Quantity whose unit is changed beside the field. */
@@ -28,7 +30,7 @@ export function EntryField(props: EntryFieldProps): JSX.Element {
   const { name, problems, words, signed, label, instead, switches } = props;
   const unit = switches === undefined ? props.unit : unitOf(switches);
   const problem = problemOf(name, problems);
-  const [field, hint, complaint] = [`entry-${name}`, `hint-${lastName(name)}`, `problem-of-${name}`];
+  const [field, hint, complaint] = [`entry-${name}`, props.hint ?? `hint-${lastName(name)}`, `problem-of-${name}`];
   const title = label ?? `field-${lastName(name)}`;
   const hinted = hasMessage(hint);
   const described = [problem && complaint, hinted && hint].filter((id) => typeof id === "string").join(" ");

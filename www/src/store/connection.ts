@@ -36,10 +36,11 @@ export class Connection {
   open(): Promise<void> {
     return new Promise((known) => {
       const doWithout = (reason: Reason): void => {
+        clearTimeout(patience);
         if (this.disk === undefined) this.listener.disconnected(reason);
         known();
       };
-      const patience = setTimeout(() => doWithout("failed"), millisecondsOfPatience);
+      const patience = setTimeout(() => doWithout("slow"), millisecondsOfPatience);
       const connecting = this.connect(() => doWithout("blocked")).catch((problem) => this.refused(problem));
       void connecting.finally(() => clearTimeout(patience)).finally(known);
     });

@@ -6,9 +6,10 @@
  * - `blocked`: another window with an older version of this page must be closed or reloaded first;
  * - `newer`: a newer version of this page has stored here: reload;
  * - `full`: no space is left;
- * - `failed`: anything else, such as a broken database or one that does not answer.
+ * - `slow`: the database has not answered for three seconds; the list comes when it does;
+ * - `failed`: anything else, such as a broken database.
  */
-export type Reason = "private" | "refused" | "blocked" | "newer" | "full" | "failed";
+export type Reason = "private" | "refused" | "blocked" | "newer" | "full" | "slow" | "failed";
 
 /** Whether the browser may throw away what is stored when it wants space. */
 export type Persistence = "granted" | "refused" | "not asked";

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { killOften } from "./kills.mjs";
 
-const kills = Number(process.env.COLDWRIGHT_KILLS ?? 5);
+const kills = Number(process.env.COLDWRIGHT_KILLS ?? 10);
 
 test(`${kills} times the whole browser is killed: what is older than half a second is there, and every job is whole`, async (t) => {
   const rounds = await killOften(kills);

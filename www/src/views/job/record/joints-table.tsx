@@ -45,11 +45,15 @@ function JointLine({ joint }: { readonly joint: JointAssessment }): JSX.Element 
     <tr data-joint={joint.id} data-state={joint.state}>
       <th scope="row" data-name={name("number")}>{number}</th>
       <td data-name={name("joint")}>{jointText(joint)}</td>
-      <td data-name={name("tube")}>{tube == null ? "–" : tubeText(tube)}</td>
-      <td data-name={name("cone")}>
-        {kind === "flare" ? <JudgedFigure quantity="length" judged={measuredCone?.judgement} limits={cone ?? undefined} /> : "–"}
-      </td>
-      <td data-name={name("torque")}>
+      {tube == null ? none : <td data-name={name("tube")}>{tubeText(tube)}</td>}
+      {kind === "flare" ? (
+        <td data-name={name("cone")}>
+          <JudgedFigure quantity="length" judged={measuredCone?.judgement} limits={cone ?? undefined} />
+        </td>
+      ) : (
+        none
+      )}
+      <td data-name={kind === "flare" ? name("torque") : message(kind === "cap" ? "joint-kind-cap" : "joint-kind-brazed")}>
         {kind === "flare" ? (
           <JudgedFigure quantity="torque" judged={tightened ?? undefined} limits={torque ?? undefined} />
         ) : (
@@ -60,6 +64,9 @@ function JointLine({ joint }: { readonly joint: JointAssessment }): JSX.Element 
     </tr>
   );
 }
+
+/** A cell that has nothing to say: on the screen, where each is a line, it is left out. */
+const none = <td class="none">–</td>;
 
 function JudgedFigure({ quantity, judged, limits }: {
   readonly quantity: QuantityKind;
