@@ -18,7 +18,6 @@ import { HoldCourse } from "../vacuum-hold/hold-course";
 import { HoldFinding } from "../vacuum-hold/hold-finding";
 import { Passed } from "../vacuum-hold/rule-panel";
 import { DueLine } from "./holds/due-line";
-import { ElsewhereProblems } from "./holds/elsewhere-problems";
 import { HoldClock } from "./holds/hold-clock";
 import { MomentEntry } from "./holds/moment-entry";
 import { VacuumEntry, VacuumList } from "./holds/vacuum-readings";
@@ -63,7 +62,6 @@ export function EvacuateStage(): JSX.Element {
       <Pump />
       <VacuumEntry />
       <HoldFinding asked={{ hold, problems: [] }} empty={message("vacuum-hold-empty")} />
-      <ElsewhereProblems of={["instruments.vacuumGauge"]} />
       {hold && <HoldCourse answer={hold} />}
       <section class="rule">
         <h2>{message("vacuum-hold-rule")}</h2>

@@ -15,7 +15,6 @@ import { HoldCourse } from "../standing-test/hold-course";
 import { HoldFinding } from "../standing-test/hold-finding";
 import { LossRows } from "../standing-test/loss-rows";
 import { DueLine } from "./holds/due-line";
-import { ElsewhereProblems } from "./holds/elsewhere-problems";
 import { HoldClock } from "./holds/hold-clock";
 import { PressureEntry, PressureList, usePressureRowsText } from "./holds/pressure-readings";
 import { LeakLookRows } from "./joints/leak-look";
@@ -43,7 +42,6 @@ export function PressureTestStage(): JSX.Element {
       {isOver ? <DueLine text={message("clock-pressure-ended")} /> : <HoldClock of="pressureClock" isRunning={!isOver} />}
       {isBegun && !isOver && <PressureEntry />}
       <HoldFinding asked={asked} empty={message("pressure-test-empty")} />
-      <ElsewhereProblems of={["plate.", "instruments.", "altitude", "barometer"]} />
       {answer && isBegun && <HoldCourse answer={answer} rowsText={rowsText} />}
       <Disclosure name="prepare" summary={<h2>{message("standing-test-prepare")}</h2>} mustShow={!isBegun || isWrong}>
         <JobFields at={at} fields={fields} />
