@@ -137,7 +137,7 @@ rule-above-lowest-rating = Pressure above the rating of the lowest-rated part
 rule-pump-before-tight = The pump ran before the hold proved the circuit tight
 rule-release-before-tight = Refrigerant released before the hold proved the circuit tight
 rule-release-before-dry = Refrigerant released before the vacuum hold passed
-rule-release-before-look = Refrigerant released with a joint that leaks or was not looked at
+rule-release-before-look = Refrigerant released with a joint that leaks, is outside its band or was not looked at
 rule-charge-above-room-limit = More refrigerant than the room allows
 rule-gas-valve-first = Gas valve opened before the liquid valve
 
