@@ -19,6 +19,7 @@ import { ElsewhereProblems } from "./holds/elsewhere-problems";
 import { HoldClock } from "./holds/hold-clock";
 import { PressureEntry, PressureList, usePressureRowsText } from "./holds/pressure-readings";
 import { LeakLookRows } from "./joints/leak-look";
+import { cautionsTold } from "./stage-cautions";
 
 const fields: readonly AnyField[] = [
   { name: "testRule", choices: ["real-decreto-552-2019", "ufgs-15182", "plate"], otherwise: "real-decreto-552-2019" },
@@ -42,7 +43,7 @@ export function PressureTestStage(): JSX.Element {
     <>
       {isOver ? <DueLine text={message("clock-pressure-ended")} /> : <HoldClock of="pressureClock" isRunning={!isOver} />}
       {isBegun && !isOver && <PressureEntry />}
-      <HoldFinding asked={asked} empty={message("pressure-test-empty")} />
+      <HoldFinding asked={asked} empty={message("pressure-test-empty")} told={cautionsTold["pressure-test"]} />
       <ElsewhereProblems of={["plate.", "instruments.", "altitude", "barometer"]} />
       {answer && isBegun && <HoldCourse answer={answer} rowsText={rowsText} />}
       <Disclosure name="prepare" summary={<h2>{message("standing-test-prepare")}</h2>} mustShow={!isBegun || isWrong}>
@@ -63,7 +64,7 @@ export function PressureTestStage(): JSX.Element {
         <p class="note">{message("pressure-test-looks-note")}</p>
         <LeakLookRows joints={presentJoints(assessment).filter(({ kind }) => kind !== "cap")} />
       </section>
-      <Working steps={answer?.working ?? []} of={message("title-standing-test")} units={workingUnits()} />
+      <Working steps={answer?.working ?? []} of={message("title-standing-test")} isNamed units={workingUnits()} />
     </>
   );
 }
