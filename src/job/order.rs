@@ -19,7 +19,7 @@ choice! {
         ReleaseBeforeTight = "release-before-tight",
         /// Refrigerant was released before the vacuum hold passed.
         ReleaseBeforeDry = "release-before-dry",
-        /// Refrigerant was released with a joint that leaks or was not looked at.
+        /// Refrigerant was released with a joint that leaks, is out of band or was not looked at.
         ReleaseBeforeLook = "release-before-look",
         /// The charge is more than a room allows.
         ChargeAboveRoomLimit = "charge-above-room-limit",

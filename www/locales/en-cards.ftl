@@ -794,6 +794,7 @@ vacuum-hold-open = Open
 vacuum-hold-means-dry-and-tight = Neither water nor air shows in these readings.
 vacuum-hold-means-moisture = The rise levels off, too high for a dry system: water, or gas that oil and walls give off.
 vacuum-hold-means-leak = The rise does not level off: air comes in, whether or not there is moisture besides.
+vacuum-hold-over = Over { $share }
 vacuum-hold-margin = { $probability } likely. { $verdict ->
     [dry-and-tight] A verdict needs { $needed }, and a leak at most { $leak } likely:
    *[other] A verdict needs { $needed }:

@@ -76,8 +76,15 @@ function massWriting(si: number): readonly [string, Precision] {
 }
 
 export function openText({ matter, field, count }: OpenItem): string {
-  const named = field == null ? "" : message(`field-${lastName(field)}`);
+  const named = field == null ? "" : openFieldText(field);
   return message(`open-${matter}`, { field: named, count: count ?? 0 });
+}
+
+/** Both lines have a tube: `Gas line: Tube`. */
+function openFieldText(field: string): string {
+  const name = message(`field-${lastName(field)}`);
+  const line = ["liquidLine", "gasLine"].find((one) => field.split(".").includes(one));
+  return line === undefined ? name : message("place-within", { outer: message(`field-${line}`), inner: name });
 }
 
 /** Its own name, or where it is: `Gas line, union 2, indoor side`. */

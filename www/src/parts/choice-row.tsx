@@ -13,7 +13,7 @@ export interface Choice {
 
 export interface ChoiceRowProps {
   readonly name: string;
-  readonly legend: string;
+  readonly legend: ComponentChildren;
   readonly choices: readonly Choice[];
   readonly chosen: string;
   readonly onChoose: (word: string) => void;

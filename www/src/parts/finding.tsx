@@ -47,7 +47,7 @@ export interface FoundVerdict {
   readonly unit?: string;
 }
 
-export function Finding({ figures, verdict, sentence, problems, shownAt, empty, cautions = [], children }: {
+export function Finding({ figures, verdict, sentence, problems, shownAt, empty, cautions = [], told = [], children }: {
   /** None: withheld. */
   readonly figures: readonly FoundFigure[];
   readonly verdict?: FoundVerdict | undefined;
@@ -59,9 +59,12 @@ export function Finding({ figures, verdict, sentence, problems, shownAt, empty, 
   readonly empty: string;
   /** Message ids. */
   readonly cautions?: readonly string[];
+  /** Cautions that stand above already. */
+  readonly told?: readonly string[];
   readonly children?: ComponentChildren;
 }): JSX.Element {
   const isMistaken = problems.some(isMistake);
+  const cautious = cautions.filter((id) => !told.includes(id));
   // Figures beside each other are of one size.
   const characters = Math.max(...figures.map((figure) => shownOf(figure).number.length));
   return (
@@ -87,7 +90,7 @@ export function Finding({ figures, verdict, sentence, problems, shownAt, empty, 
       ))}
       {sentence !== undefined && <p class="finding-sentence">{sentence}</p>}
       {children}
-      {cautions.length > 0 && <Cautions ids={cautions} />}
+      {cautious.length > 0 && <Cautions ids={cautious} />}
     </section>
   );
 }

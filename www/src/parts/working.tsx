@@ -10,9 +10,11 @@ import { SourceList } from "./sources";
 type UnitsOfSteps = Readonly<Partial<Record<QuantityKind, string>>>;
 
 /** The steps behind a disclosure; `of` names the figure that they explain, for those who hear the page. */
-export function Working({ steps, of, units = {}, children }: {
+export function Working({ steps, of, isNamed = false, units = {}, children }: {
   readonly steps: readonly Step[];
   readonly of: string;
+  /** Whether the figure is named for the eye as well: it does not stand beside. */
+  readonly isNamed?: boolean;
   /** Units other than the person's usual ones. */
   readonly units?: UnitsOfSteps;
   readonly children?: ComponentChildren;
@@ -21,7 +23,7 @@ export function Working({ steps, of, units = {}, children }: {
   return (
     <details class="working" data-working>
       <summary aria-label={message("why-of", { figure: of })}>
-        <span>{message("why")}</span>
+        <span>{isNamed ? message("why-of", { figure: of }) : message("why")}</span>
       </summary>
       <div class="opened">
         {steps.map((step, place) => (

@@ -7,6 +7,7 @@ import { jobPart } from "../fetched";
 import { message } from "../locale";
 import { Cautions } from "../parts/cautions";
 import { ChoiceRow } from "../parts/choice-row";
+import { Disclosure } from "../parts/disclosure";
 import { EntryField } from "../parts/entry-field";
 import { textOf, write } from "../parts/fields";
 import { SourceList } from "../parts/sources";
@@ -42,9 +43,10 @@ export function SettingsView(): JSX.Element {
         <p class="note">{message("settings-nothing-sent")}</p>
       </section>
       <section>
-        <h2>{message("settings-sources")}</h2>
+        <Disclosure name="all-sources" summary={<h2>{message("settings-sources")}</h2>} mustShow={false}>
+          <SourceList ids={bibliography().map(({ id }) => id)} />
+        </Disclosure>
         <p class="note">{message("settings-sources-intro")}</p>
-        <SourceList ids={bibliography().map(({ id }) => id)} />
       </section>
     </main>
   );

@@ -8,7 +8,7 @@ import { Finding, type FoundFigure, type FoundVerdict } from "../../parts/findin
 import { Row, Rows } from "../../parts/rows";
 import { otherUnitOf } from "../../unit-choice";
 
-export function ChargeFinding({ charge, weighed, problems, shownAt, showsRemaining = false }: {
+export function ChargeFinding({ charge, weighed, problems, shownAt, showsRemaining = false, told = [] }: {
   /** Plate, line and accessories. */
   readonly charge: ChargeAnswer | undefined;
   /** The same with the scale. */
@@ -18,6 +18,8 @@ export function ChargeFinding({ charge, weighed, problems, shownAt, showsRemaini
   readonly shownAt?: readonly string[];
   /** Whether what is still to move stands beside the mark to stop at. */
   readonly showsRemaining?: boolean;
+  /** Cautions that stand above already. */
+  readonly told?: readonly string[];
 }): JSX.Element {
   const scale = weighed?.scale ?? undefined;
   return (
@@ -29,6 +31,7 @@ export function ChargeFinding({ charge, weighed, problems, shownAt, showsRemaini
       {...(shownAt && { shownAt })}
       empty={message("charge-empty")}
       cautions={charge?.cautions.filter((caution) => caution !== "cylinder-never-above-eighty").map((caution) => `choice-${caution}`) ?? []}
+      told={told}
     >
       {(weighed ?? charge)?.notices.filter(isOfHead).map((notice) => (
         <p key={notice} class="note" data-notice={notice}>

@@ -77,7 +77,7 @@ function labelsOf(circuit: Circuit, joints: readonly JointAssessment[]): Circuit
 }
 
 /** What is known of the run and the tubes, or that it is not. */
-function captionOf({ length, lift, higherUnit, liquidLine, gasLine }: Circuit): string {
+export function captionOf({ length, lift, higherUnit, liquidLine, gasLine }: Circuit): string {
   const isLevel = lift === 0;
   const parts = [
     length == null ? message("circuit-no-length") : message("circuit-length", { length: runText(length) }),

@@ -7,6 +7,7 @@ import { textAt } from "../../job/job-path";
 import { message } from "../../locale";
 import type { AnyField } from "../../parts/card-fields";
 import { Cautions } from "../../parts/cautions";
+import { Disclosure } from "../../parts/disclosure";
 import { Tick } from "../../parts/tick";
 import { vacuumUnit, VacuumUnitChoice } from "../../parts/vacuum-unit";
 import { Working } from "../../parts/working";
@@ -21,12 +22,15 @@ import { DueLine } from "./holds/due-line";
 import { HoldClock } from "./holds/hold-clock";
 import { MomentEntry } from "./holds/moment-entry";
 import { VacuumEntry, VacuumList } from "./holds/vacuum-readings";
+import { cautionsTold } from "./stage-cautions";
 
 const at = ["evacuation", "hold"];
 const placeFields: readonly AnyField[] = [
   { name: "ambientTemperature", quantity: "temperature", signed: true },
   { name: "volume", quantity: "volume", label: "vacuum-hold-volume" },
 ];
+
+const pumpStarted = ["evacuation", "pumpStarted"];
 
 /** The plate's own figures are asked for only where the plate's rule is chosen. */
 function ruleFields(rule: string): readonly AnyField[] {
@@ -48,6 +52,7 @@ export function EvacuateStage(): JSX.Element {
   const { document, assessment } = useJob();
   const hold = assessment.vacuumHold ?? undefined;
   const isOver = ["liquidValveOpened", "gasValveOpened"].some((valve) => textAt(document, "release", valve) !== "");
+  const hasStarted = textAt(document, ...pumpStarted) !== "";
   const isHolding = assessment.vacuumClock != null;
   return (
     <>
@@ -59,16 +64,22 @@ export function EvacuateStage(): JSX.Element {
           <HoldClock of="pumpClock" isRunning={!isHolding} />
         </>
       )}
-      <Pump />
-      <VacuumEntry />
-      <HoldFinding asked={{ hold, problems: [] }} empty={message("vacuum-hold-empty")} />
+      {!hasStarted && <Pump />}
+      {!isOver && <VacuumEntry />}
+      <HoldFinding asked={{ hold, problems: [] }} empty={message("vacuum-hold-empty")} told={cautionsTold.evacuate} />
       {hold && <HoldCourse answer={hold} />}
+      {hasStarted && <Pump />}
       <section class="rule">
         <h2>{message("vacuum-hold-rule")}</h2>
         <JobFields at={at} fields={ruleFields(textAt(document, ...at, "passRule"))} />
         {hold && <Passed pass={hold.pass} />}
       </section>
       <VacuumList />
+      {isOver && (
+        <Disclosure name="late-reading" summary={<span>{message("standing-test-add")}</span>} mustShow={false}>
+          <VacuumEntry />
+        </Disclosure>
+      )}
       <VacuumUnitChoice />
       <JobFields at={at} fields={placeFields} />
       {hold?.likelihoods && <Causes answer={hold} likelihoods={hold.likelihoods} />}
@@ -77,6 +88,7 @@ export function EvacuateStage(): JSX.Element {
       <Working
         steps={hold?.working ?? []}
         of={message("title-vacuum-hold")}
+        isNamed
         units={{ "absolute-pressure": vacuumUnit(), "pressure-difference": stepUnit(), "pressure-rate": rateUnit(), time: "min" }}
       />
     </>
@@ -86,15 +98,14 @@ export function EvacuateStage(): JSX.Element {
 /** When the pump began to draw, and whether the cores are out. */
 function Pump(): JSX.Element {
   const { job, document } = useJob();
-  const started = ["evacuation", "pumpStarted"];
-  const hasStarted = textAt(document, ...started) !== "";
+  const hasStarted = textAt(document, ...pumpStarted) !== "";
   return (
     <section class="pump">
       <h2>{message("evacuate-pump")}</h2>
-      <button class={hasStarted ? "framed" : "read-now"} data-action="pump-started" onClick={() => job.apply(setting(started, nowIn(document)))}>
+      <button class={hasStarted ? "framed" : "read-now"} data-action="pump-started" onClick={() => job.apply(setting(pumpStarted, nowIn(document)))}>
         {message(hasStarted ? "evacuate-pump-again" : "evacuate-pump-now")}
       </button>
-      {hasStarted && <MomentEntry path={started} label={message("field-pumpStarted")} />}
+      {hasStarted && <MomentEntry path={pumpStarted} label={message("field-pumpStarted")} />}
       <Tick
         name="job:evacuation.coresOut"
         isOn={textAt(document, "evacuation", "coresOut") === "true"}

@@ -17,18 +17,18 @@ export function JobHead({ stage }: { readonly stage: Stage | null }): JSX.Elemen
   const name = entered.trim() === "" ? message("jobs-unnamed") : entered;
   return (
     <div class="job-head">
-      {stage === null ? (
-        <h1>{name}</h1>
-      ) : (
-        <>
+      <div class="job-line">
+        {stage !== null && (
           <a class="job-name" href={jobPlace(job.id)}>
             {name}
           </a>
-          <h1>{message(`stage-${stage}`)}</h1>
-        </>
-      )}
-      <UndoRedo />
-      <KeptState />
+        )}
+        <KeptState />
+      </div>
+      <div class="job-line">
+        <h1>{stage === null ? name : message(`stage-${stage}`)}</h1>
+        <UndoRedo />
+      </div>
       <Clashes />
       {stage === null && <JobNames />}
     </div>

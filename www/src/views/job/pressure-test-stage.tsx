@@ -18,6 +18,7 @@ import { DueLine } from "./holds/due-line";
 import { HoldClock } from "./holds/hold-clock";
 import { PressureEntry, PressureList, usePressureRowsText } from "./holds/pressure-readings";
 import { LeakLookRows } from "./joints/leak-look";
+import { cautionsTold } from "./stage-cautions";
 
 const fields: readonly AnyField[] = [
   { name: "testRule", choices: ["real-decreto-552-2019", "ufgs-15182", "plate"], otherwise: "real-decreto-552-2019" },
@@ -37,11 +38,12 @@ export function PressureTestStage(): JSX.Element {
   const isOver = assessment.pumpClock != null;
   const asked = { before: answer?.guidance ? answer : undefined, after: isBegun && answer?.instruments ? answer : undefined, problems: [] };
   const isWrong = problems.some((problem) => isMistake(problem) && problem.field.startsWith("job:pressureTest.test."));
+  const joints = presentJoints(assessment).filter(({ kind }) => kind !== "cap");
   return (
     <>
       {isOver ? <DueLine text={message("clock-pressure-ended")} /> : <HoldClock of="pressureClock" isRunning={!isOver} />}
       {isBegun && !isOver && <PressureEntry />}
-      <HoldFinding asked={asked} empty={message("pressure-test-empty")} />
+      <HoldFinding asked={asked} empty={message("pressure-test-empty")} told={cautionsTold["pressure-test"]} />
       {answer && isBegun && <HoldCourse answer={answer} rowsText={rowsText} />}
       <Disclosure name="prepare" summary={<h2>{message("standing-test-prepare")}</h2>} mustShow={!isBegun || isWrong}>
         <JobFields at={at} fields={fields} />
@@ -56,12 +58,14 @@ export function PressureTestStage(): JSX.Element {
       )}
       {answer && isBegun && <LossRows answer={answer} refrigerant={textAt(document, "plate", "refrigerant")} />}
       <JobFields at={at} fields={lossFields} />
-      <section>
-        <h2>{message("pressure-test-looks")}</h2>
-        <p class="note">{message("pressure-test-looks-note")}</p>
-        <LeakLookRows joints={presentJoints(assessment).filter(({ kind }) => kind !== "cap")} />
-      </section>
-      <Working steps={answer?.working ?? []} of={message("title-standing-test")} units={workingUnits()} />
+      {joints.length > 0 && (
+        <section>
+          <h2>{message("pressure-test-looks")}</h2>
+          <p class="note">{message("pressure-test-looks-note")}</p>
+          <LeakLookRows joints={joints} />
+        </section>
+      )}
+      <Working steps={answer?.working ?? []} of={message("title-standing-test")} isNamed units={workingUnits()} />
     </>
   );
 }

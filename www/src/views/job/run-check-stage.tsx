@@ -16,6 +16,7 @@ import { CircuitRows } from "../running/circuit-rows";
 import { RunningFinding } from "../running/running-finding";
 import "../running/style";
 import { DoneAct } from "./joints/made-act";
+import { cautionsTold } from "./stage-cautions";
 
 const at = ["runCheck", "readings"];
 const moreFields = [...insteadFields, ...usualFields];
@@ -26,7 +27,7 @@ export function RunCheckStage(): JSX.Element {
   const mustShow = concern(fieldsInJob(at, moreFields), problems);
   return (
     <div class="running">
-      <RunningFinding asked={{ circuit: answer, air: answer, problems }} />
+      <RunningFinding asked={{ circuit: answer, air: answer, problems }} told={cautionsTold["run-check"]} />
       {answer && (
         <Causes pattern={answer.pattern ?? undefined}>
           <JobFields at={at} fields={airflowFields} />
@@ -44,7 +45,7 @@ export function RunCheckStage(): JSX.Element {
         <JobFields at={at} fields={airSideFields} />
         <AirRows answer={answer} />
       </section>
-      <Working steps={answer?.working ?? []} of={message("stage-run-check")} />
+      <Working steps={answer?.working ?? []} of={message("stage-run-check")} isNamed />
       <Disclosure name="running-others" summary={<span>{message("run-check-more")}</span>} mustShow={mustShow}>
         <JobFields at={at} fields={moreFields} />
         <p class="note">{message("run-check-more-note")}</p>

@@ -18,6 +18,14 @@ const matters: Readonly<Record<Stage, readonly string[]>> = {
   record: ["licence", "handover"],
 };
 
+/** What the calculations of a stage caution of, and the stage itself has said. */
+export const cautionsTold = {
+  "pressure-test": ["standing-test-caution-oxygen"],
+  evacuate: ["pump-down-caution-compressor"],
+  "release-and-charge": ["choice-refrigerant-burns", "choice-refrigerant-freezes"],
+  "run-check": ["choice-live-parts", "choice-turning-parts", "choice-hot-and-cold-lines", "choice-instructions-and-code-first"],
+} as const satisfies Partial<Record<Stage, readonly string[]>>;
+
 /** What somebody has folded away (false) or opened (true) in this window. */
 const chosen = new Map<string, boolean>();
 

@@ -10,10 +10,12 @@ import { CheckLine } from "./check-row";
 /** Those that hold for every running system, before there is an answer. */
 const usualCautions: readonly RunningCaution[] = ["live-parts", "turning-parts", "hot-and-cold-lines", "instructions-and-code-first"];
 
-export function RunningFinding({ asked: { circuit, air, problems }, shownAt }: {
+export function RunningFinding({ asked: { circuit, air, problems }, shownAt, told = [] }: {
   readonly asked: Asked;
   /** Fields that show their own problems; without it all of them do. */
   readonly shownAt?: readonly string[];
+  /** Cautions that stand above already. */
+  readonly told?: readonly string[];
 }): JSX.Element {
   const answer = circuit ?? air;
   return (
@@ -24,6 +26,7 @@ export function RunningFinding({ asked: { circuit, air, problems }, shownAt }: {
       {...(shownAt && { shownAt })}
       empty={message("running-empty")}
       cautions={(answer?.cautions ?? usualCautions).map((caution) => `choice-${caution}`)}
+      told={told}
     >
       {circuit && <CheckLine figure="superheat" check={circuit.superheat} />}
       {circuit && <CheckLine figure="subcooling" check={circuit.subcooling} />}

@@ -17,9 +17,11 @@ const states: Readonly<Record<HoldVerdict, MarkState>> = {
 };
 
 /** `empty` is what is said before anything is known. */
-export function HoldFinding({ asked: { before, after, problems }, empty = message("standing-test-empty") }: {
+export function HoldFinding({ asked: { before, after, problems }, empty = message("standing-test-empty"), told = [] }: {
   readonly asked: Asked;
   readonly empty?: string;
+  /** Cautions that stand above already. */
+  readonly told?: readonly string[];
 }): JSX.Element {
   const warnings = new Set([...(after?.warnings ?? []), ...(before?.warnings ?? [])]);
   return (
@@ -31,6 +33,7 @@ export function HoldFinding({ asked: { before, after, problems }, empty = messag
       shownAt={shownAt()}
       empty={empty}
       cautions={[...[...warnings].map((warning) => `choice-${warning}`), "standing-test-caution-oxygen"]}
+      told={told}
     >
       {after && <Standing answer={after} />}
     </Finding>

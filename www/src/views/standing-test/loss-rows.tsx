@@ -45,8 +45,8 @@ function LossRow({ mark, name, rate, uncertainty, leak, refrigerant }: {
       <dd data-figure={mark}>
         {rateText(rate)}
         {uncertainty !== undefined && <small>{message("standing-test-plus-minus", { uncertainty: rateText(uncertainty) })}</small>}
-        {leak && <small data-leak="nitrogen">{message("standing-test-as-nitrogen", { leak: figureText("leak-rate", leak.nitrogen, "table", "mbar·L/s") })}</small>}
-        {leak?.refrigerant != null && (
+        {leak && leak.nitrogen > 0 && <small data-leak="nitrogen">{message("standing-test-as-nitrogen", { leak: figureText("leak-rate", leak.nitrogen, "table", "mbar·L/s") })}</small>}
+        {leak?.refrigerant != null && leak.refrigerant > 0 && (
           <small data-leak="refrigerant">
             {message("standing-test-as-refrigerant", { loss: figureText("yearly-loss", leak.refrigerant, "table"), refrigerant })}
           </small>

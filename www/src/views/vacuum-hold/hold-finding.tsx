@@ -11,9 +11,11 @@ import { rateUnit, shownAt, type Asked } from "./ask";
 import { differenceText, levelPrecision, levelText, rateText, timeText } from "./texts";
 
 /** `empty` is what is said before anything is known. */
-export function HoldFinding({ asked: { hold, problems }, empty = message("vacuum-hold-empty") }: {
+export function HoldFinding({ asked: { hold, problems }, empty = message("vacuum-hold-empty"), told = [] }: {
   readonly asked: Pick<Asked, "hold" | "problems">;
   readonly empty?: string;
+  /** Cautions that stand above already. */
+  readonly told?: readonly string[];
 }): JSX.Element {
   return (
     <Finding
@@ -24,6 +26,7 @@ export function HoldFinding({ asked: { hold, problems }, empty = message("vacuum
       shownAt={shownAt()}
       empty={empty}
       cautions={["pump-down-caution-compressor"]}
+      told={told}
     >
       {hold?.likelihoods && <p data-margin>{marginText(hold)}</p>}
       {hold && <Next hold={hold} />}
@@ -60,9 +63,9 @@ function figuresOf({ verdict, latest, held, leak, plateau }: VacuumHoldAnswer): 
 export function marginText({ verdict, probability, needed, leakAllowed, margin }: VacuumHoldAnswer): string {
   return message("vacuum-hold-margin", {
     verdict,
-    probability: percent(probability),
-    needed: percent(needed),
-    leak: percent(leakAllowed),
+    probability: likely(probability),
+    needed: figureText("ratio", needed, "instrument", "%"),
+    leak: figureText("ratio", leakAllowed, "instrument", "%"),
     side: margin < 0 ? "short" : "over",
     margin: percent(Math.abs(margin)),
   });
@@ -71,6 +74,13 @@ export function marginText({ verdict, probability, needed, leakAllowed, margin }
 function percent(si: number): string {
   return figureText("ratio", si, "table", "%");
 }
+
+/** Nothing is told as quite certain. */
+function likely(si: number): string {
+  return si < nearlyCertain ? percent(si) : message("vacuum-hold-over", { share: percent(nearlyCertain) });
+}
+
+const nearlyCertain = 0.999;
 
 function Next({ hold: { verdict, reason, holdLonger } }: { readonly hold: VacuumHoldAnswer }): JSX.Element {
   return (

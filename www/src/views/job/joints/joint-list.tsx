@@ -12,7 +12,7 @@ import { message } from "../../../locale";
 import { Disclosure } from "../../../parts/disclosure";
 import { JointEditor } from "./joint-editor";
 import { JointNumber } from "./joint-number";
-import { tubeText } from "./tube-text";
+import { tubeText } from "../../../job/tube-words";
 
 export function JointList({ stage }: { readonly stage: Stage }): JSX.Element {
   const { job, assessment } = useJob();

@@ -9,7 +9,7 @@ import { presentJoints, useJob } from "../../../job/job-context";
 import { jointText } from "../../../job/job-words";
 import { message } from "../../../locale";
 import { JointNumber } from "./joint-number";
-import { tubeText } from "./tube-text";
+import { tubeText } from "../../../job/tube-words";
 import { useSwipe } from "./swipe";
 
 /** What a stage does at which joints. */

@@ -2,7 +2,7 @@
 //
 //   <LeakLookRows joints={presentJoints(assessment).filter(({ kind }) => kind !== "cap")} />
 
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
 import type { JointAssessment } from "../../../core";
 import { nowIn, useJob } from "../../../job/job-context";
 import { jointField, record } from "../../../job/joint-records";
@@ -15,19 +15,32 @@ import { JointNumber } from "./joint-number";
 
 const looks = ["pass", "leak", ""] as const;
 
-export function LeakLookRows({ joints }: { readonly joints: readonly JointAssessment[] }): JSX.Element {
+export function LeakLookRows({ joints, children }: {
+  readonly joints: readonly JointAssessment[];
+  /** What stands above the choice of each. */
+  readonly children?: (joint: JointAssessment) => ComponentChildren;
+}): JSX.Element {
   return (
     <ol class="leak-looks">
       {joints.map((joint) => (
         <li key={joint.id} data-joint={joint.id} data-look={joint.leakLook ?? "open"}>
-          <LeakLookRow joint={joint} />
+          <LeakLookRow joint={joint}>{children?.(joint)}</LeakLookRow>
         </li>
       ))}
     </ol>
   );
 }
 
-function LeakLookRow({ joint }: { readonly joint: JointAssessment }): JSX.Element {
+/** The joint is named above. */
+function ShortLegend({ joint }: { readonly joint: JointAssessment }): JSX.Element {
+  return (
+    <>
+      {message("leak-look-short")} <span class="heard">{jointText(joint)}</span>
+    </>
+  );
+}
+
+function LeakLookRow({ joint, children }: { readonly joint: JointAssessment; readonly children?: ComponentChildren }): JSX.Element {
   const { job, document, problems } = useJob();
   const { id, kind, leakLook, lookedAt } = joint;
   const look = (word: string): void => record(job, id, word === "" ? { leakLook: undefined, looked: undefined } : { leakLook: word, looked: nowIn(document) });
@@ -35,9 +48,10 @@ function LeakLookRow({ joint }: { readonly joint: JointAssessment }): JSX.Elemen
     <>
       <JointNumber joint={joint} />
       <div>
+        {children}
         <ChoiceRow
           name={jointField(id, "leakLook")}
-          legend={message("leak-look-of", { joint: jointText(joint) })}
+          legend={children === undefined ? message("leak-look-of", { joint: jointText(joint) }) : <ShortLegend joint={joint} />}
           beside
           chosen={leakLook ?? ""}
           problems={problems}

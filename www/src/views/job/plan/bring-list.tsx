@@ -1,6 +1,7 @@
 // What has to be in the van, by the plan: ticked off here, printed on a page of its own.
 
 import type { JSX } from "preact";
+import { useRef, useState } from "preact/hooks";
 import type { BringItem, Fact } from "../../../core";
 import { useJob } from "../../../job/job-context";
 import { JobFields } from "../../../job/job-fields";
@@ -14,19 +15,28 @@ export function BringList(): JSX.Element {
   const { document, assessment } = useJob();
   const { bring } = assessment;
   const packed = bring.filter((item) => item.packed).length;
+  // What is packed needs no list, unless it is packed just now.
+  const [isOpenAtFirst] = useState(packed < bring.length);
+  const things = useRef<HTMLDetailsElement>(null);
+  const printOpened = (): void => {
+    if (things.current !== null) things.current.open = true;
+    print();
+  };
   return (
     <section class="bring printed">
       <h2>{message("bring")}</h2>
       <p class="bring-job">{[textAt(document, "name"), textAt(document, "site")].filter((text) => text !== "").join(", ")}</p>
-      <p class="note" role="status">
-        {message("bring-packed", { packed, all: bring.length })}
-      </p>
-      <ul>
-        {bring.map((item) => (
-          <Thing key={item.id} item={item} />
-        ))}
-      </ul>
-      <button class="framed unprinted" data-action="print-bring" onClick={() => print()}>
+      <details ref={things} class="bring-things" open={isOpenAtFirst}>
+        <summary>
+          <span role="status">{message("bring-packed", { packed, all: bring.length })}</span>
+        </summary>
+        <ul>
+          {bring.map((item) => (
+            <Thing key={item.id} item={item} />
+          ))}
+        </ul>
+      </details>
+      <button class="framed unprinted" data-action="print-bring" onClick={printOpened}>
         {message("bring-print")}
       </button>
     </section>

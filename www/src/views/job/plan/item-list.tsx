@@ -8,12 +8,11 @@ import { message } from "../../../locale";
 import type { AnyField } from "../../../parts/card-fields";
 import { newId, puttingIn, takingOut } from "../../../store/jobs";
 
-export function ItemList({ at, fields, legend, hint, add, nameOf }: {
+export function ItemList({ at, fields, legend, add, nameOf }: {
   /** The steps to the list. */
   readonly at: readonly string[];
   readonly fields: readonly AnyField[];
   readonly legend: string;
-  readonly hint?: string;
   readonly add: string;
   /** What the item of this number is called. */
   readonly nameOf: (number: number) => string;
@@ -28,7 +27,6 @@ export function ItemList({ at, fields, legend, hint, add, nameOf }: {
   return (
     <fieldset class="item-list" data-list={at.join(".")}>
       <legend>{legend}</legend>
-      {hint !== undefined && <p class="hint">{hint}</p>}
       {itemsAt(document, ...at).map(({ id }, place) => (
         <div key={id} class="item" role="group" aria-label={nameOf(place + 1)}>
           <JobFields at={[...at, `#${id}`]} fields={fields} />

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { JobFields } from "../../../job/job-fields";
 import { useJob } from "../../../job/job-context";
-import { fieldName, textAt } from "../../../job/job-path";
+import { fieldName, itemsAt, textAt } from "../../../job/job-path";
 import { message } from "../../../locale";
 import { barometerUnit } from "../../../parts/air-fields";
 import type { AnyField } from "../../../parts/card-fields";
@@ -78,13 +78,18 @@ export function LineFields(): JSX.Element {
 }
 
 function OneLine({ line }: { readonly line: "liquidLine" | "gasLine" }): JSX.Element {
+  const { document } = useJob();
   const at = ["lines", line];
+  const hasPorts = ["indoorPorts", "outdoorPorts"].some((ports) => itemsAt(document, ...at, ports).length > 0);
   return (
     <div class="plan-line" role="group" aria-label={message(`field-${line}`)}>
       <h3>{message(`field-${line}`)}</h3>
       <JobFields at={at} fields={[{ name: "tube", as: "tube" }, { name: "wall", quantity: "length" }, { name: "unions" }, { name: "brazedCouplings" }]} />
-      <Ports at={[...at, "indoorPorts"]} title="plan-indoor-ports" />
-      <Ports at={[...at, "outdoorPorts"]} title="plan-outdoor-ports" />
+      <Disclosure name="plan-more" summary={<span>{message("plan-ports")}</span>} mustShow={hasPorts}>
+        <p class="note">{message("plan-ports-hint")}</p>
+        <Ports at={[...at, "indoorPorts"]} title="plan-indoor-ports" />
+        <Ports at={[...at, "outdoorPorts"]} title="plan-outdoor-ports" />
+      </Disclosure>
     </div>
   );
 }
@@ -95,7 +100,6 @@ function Ports({ at, title }: { readonly at: readonly string[]; readonly title: 
       at={at}
       fields={[{ name: "tube", as: "tube", label: "plan-port" }]}
       legend={message(title)}
-      hint={message("plan-ports-hint")}
       add={message("plan-add-port")}
       nameOf={(number) => message("plan-port-numbered", { number })}
     />

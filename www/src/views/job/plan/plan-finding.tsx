@@ -19,7 +19,7 @@ export function PlanFinding({ charge, roomLimit, limits, problems }: {
   const figures = charge ? figuresOf(charge) : [];
   return (
     <Finding figures={figures} problems={problems} empty={message("plan-empty")} verdict={roomLimit && roomVerdict(roomLimit)} sentence={roomLimit && roomSentence(roomLimit)}>
-      <LimitLines limits={limits} />
+      {(charge?.charge ?? limits) != null && <LimitLines limits={limits} />}
       {charge?.charge && <ChargeRows charge={charge.charge} />}
       {charge?.notices.map((notice) => (
         <p key={notice} class="note">

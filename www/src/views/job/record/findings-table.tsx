@@ -6,13 +6,15 @@ import { message } from "../../../locale";
 import { VerdictMark } from "../../../parts/verdict-line";
 import { foundLines, type FoundLine } from "./found";
 
-export function Findings(): JSX.Element {
+export function Findings(): JSX.Element | null {
   const { assessment, document } = useJob();
+  const lines = foundLines(assessment, document);
+  if (lines.length === 0) return null;
   return (
     <section class="record-found">
       <h3>{message("record-found")}</h3>
       <dl>
-        {foundLines(assessment, document).map((line) => (
+        {lines.map((line) => (
           <Line key={line.mark} line={line} />
         ))}
       </dl>

@@ -13,8 +13,10 @@ import { unitOf } from "../../../unit-choice";
 
 const columns = ["number", "joint", "tube", "cone", "torque", "leaks"] as const;
 
-export function Joints(): JSX.Element {
+export function Joints(): JSX.Element | null {
   const { assessment } = useJob();
+  const joints = presentJoints(assessment);
+  if (joints.length === 0) return null;
   return (
     <section class="record-joints">
       <h3>{message("field-joints")}</h3>
@@ -29,7 +31,7 @@ export function Joints(): JSX.Element {
           </tr>
         </thead>
         <tbody>
-          {presentJoints(assessment).map((joint) => (
+          {joints.map((joint) => (
             <JointLine key={joint.id} joint={joint} />
           ))}
         </tbody>

@@ -15,13 +15,14 @@ export function Caps(): JSX.Element | null {
     <section class="caps">
       <h2>{message("release-caps")}</h2>
       <p>{message("release-caps-how")}</p>
-      {caps.map((cap) => (
-        <section key={cap.id} data-cap={cap.id}>
-          <h3>{jointText(cap)}</h3>
-          <TightenedAct joint={cap} />
-          <LeakLookRows joints={[cap]} />
-        </section>
-      ))}
+      <LeakLookRows joints={caps}>
+        {(cap) => (
+          <div data-cap={cap.id}>
+            <h3>{jointText(cap)}</h3>
+            <TightenedAct joint={cap} />
+          </div>
+        )}
+      </LeakLookRows>
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { ChargeFinding } from "../../charge/charge-finding";
 import { HosePanel } from "../../charge/hose-panel";
 import { RecoveryPanel } from "../../charge/recovery-panel";
 import "../../charge/style";
+import { cautionsTold } from "../stage-cautions";
 
 const at = ["release", "charge"];
 
@@ -21,7 +22,7 @@ export function ScaleDesk(): JSX.Element {
   return (
     <section class="scale-desk">
       <h2>{message("release-charge")}</h2>
-      <ChargeFinding charge={answer} weighed={answer} problems={problems} showsRemaining />
+      <ChargeFinding charge={answer} weighed={answer} problems={problems} showsRemaining told={cautionsTold["release-and-charge"]} />
       <JobFields at={at} fields={scaleFields()} />
       {leaves != null && (
         <Rows>
@@ -30,7 +31,7 @@ export function ScaleDesk(): JSX.Element {
       )}
       <RecoveryPanel answer={answer} problems={problems} fields={fieldsInJob(at, recoveryFields())} />
       <HosePanel answer={answer} problems={problems} fields={fieldsInJob(at, hoseFields)} />
-      <Working steps={answer?.working ?? []} of={message("release-charge")} />
+      <Working steps={answer?.working ?? []} of={message("release-charge")} isNamed />
     </section>
   );
 }
