@@ -12,6 +12,25 @@ const ways = [
   { way: "large", colorScheme: "light", text: "200%" },
 ];
 
+/** The practice job: its overview, and the stages that look unlike each other. */
+const stages = [undefined, "tighten", "pressure-test", "record"];
+
+async function takeJob(context, way, text) {
+  const page = await context.newPage();
+  await page.goto(`${server.address}#/jobs`);
+  await page.locator('[data-action="practice-job"]:enabled').click();
+  await page.locator(".stage-list").waitFor();
+  await page.evaluate((size) => (document.documentElement.style.fontSize = size), text);
+  const overview = page.url();
+  for (const stage of stages) {
+    if (stage !== undefined) await page.goto(`${overview}&stage=${stage}`);
+    await page.locator("h1").waitFor();
+    const name = stage === undefined ? "job" : `job-${stage}`;
+    await writeFile(fileURLToPath(new URL(`${name}-${way}.png`, import.meta.url)), await page.screenshot());
+  }
+  await page.close();
+}
+
 const server = await serve(defaultOut);
 const browser = await openBrowser();
 for (const { way, colorScheme, text } of ways) {
@@ -26,6 +45,7 @@ for (const { way, colorScheme, text } of ways) {
     await writeFile(fileURLToPath(new URL(`${name}-${way}.png`, import.meta.url)), await page.screenshot());
     await page.close();
   }
+  await takeJob(context, way, text);
   await context.close();
 }
 await browser.close();
