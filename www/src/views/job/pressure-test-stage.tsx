@@ -59,12 +59,12 @@ export function PressureTestStage(): JSX.Element {
       )}
       {answer && isBegun && <LossRows answer={answer} refrigerant={textAt(document, "plate", "refrigerant")} />}
       <JobFields at={at} fields={lossFields} />
+      <Working steps={answer?.working ?? []} of={message("title-standing-test")} isNamed units={workingUnits()} />
       <section>
         <h2>{message("pressure-test-looks")}</h2>
         <p class="note">{message("pressure-test-looks-note")}</p>
         <LeakLookRows joints={presentJoints(assessment).filter(({ kind }) => kind !== "cap")} />
       </section>
-      <Working steps={answer?.working ?? []} of={message("title-standing-test")} isNamed units={workingUnits()} />
     </>
   );
 }

@@ -8,6 +8,7 @@ import { message } from "../../../locale";
 import type { AnyField } from "../../../parts/card-fields";
 import { bandText, figureText } from "../../../parts/figures";
 import { Finding, type FoundFigure, type FoundVerdict } from "../../../parts/finding";
+import { unitOf } from "../../../unit-choice";
 
 const fields: readonly AnyField[] = [
   { name: "ambientTemperature", label: "release-ambient", quantity: "temperature", signed: true },
@@ -42,7 +43,7 @@ function figuresOf({ expected, pressure }: Answer): readonly FoundFigure[] {
 
 function verdictOf({ expected, pressure }: Answer): FoundVerdict {
   if (pressure == null) return { state: "open", word: message("release-not-read") };
-  return { state: pressure.verdict, word: message(`verdict-${pressure.verdict}`), judged: pressure, limits: expected, quantity: "pressure-difference" };
+  return { state: pressure.verdict, word: message(`verdict-${pressure.verdict}`), judged: pressure, limits: expected, quantity: "pressure-difference", unit: unitOf("gauge-pressure") };
 }
 
 /** What the gauge should show, and what a reading outside that usually means. */
