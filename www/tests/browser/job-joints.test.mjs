@@ -136,6 +136,24 @@ test("a reason that is wanted is waited for, and one begun survives a reload", a
   assert.equal(await reason.inputValue(), "Dropped on the floor");
 });
 
+test("the torque is in view without scrolling as soon as the stage is begun", async (t) => {
+  const site = await openSite(t, { viewport: phone });
+  const page = await site.open("#/jobs");
+  await page.locator('[data-action="new-job"]:not([disabled])').click();
+  await page.locator('.stage-list [data-stage="plan"] a').click();
+  await page.locator('[name="job:plate.refrigerant"]').selectOption("R-32");
+  await page.locator('[name="job:lines.liquidLine.tube"]').selectOption("1/4");
+  await page.locator('[name="job:lines.gasLine.tube"]').selectOption("3/8");
+  await page.locator(".job-name").click();
+  await page.locator('.stage-list [data-stage="tighten"] a').click();
+  await act(page, "tightened").click();
+  await act(page, "joint-later").click();
+  await isShown(page, "gas-line-indoor-port");
+  assert.equal(await page.locator(".stage-cautions").evaluate((part) => part.open), false);
+  const [figure, foot] = await Promise.all([".joint-walk .head-figure", ".walk-foot"].map((part) => page.locator(part).first().boundingBox()));
+  assert.ok(figure.y > 0 && figure.y + figure.height < foot.y, `the torque ends at ${figure.y + figure.height}, the foot begins at ${foot.y}`);
+});
+
 test("two nuts are tightened with one tap each, and the way goes on by a swipe and by a button", async (t) => {
   const site = await openSite(t);
   const page = await openPractice(site, "tighten", indoorLiquid);
@@ -231,7 +249,7 @@ test("a joint is added, named, moved, taken out and put back, and a reload finds
   await page.keyboard.type("Filter drier, inlet");
   await editor.locator('label:has(input[value="liquid-line"])').click();
   await editor.locator("select").selectOption("1/4");
-  await eventually(() => line(page, added).locator("a").innerText(), /Filter drier, inlet\s+1\/4 · open/);
+  await eventually(() => line(page, added).locator("a").innerText(), /Filter drier, inlet\s+1\/4 in · open/);
 
   await editor.locator('[data-action="move-later"]').click();
   await eventually(async () => String((await order(page)).indexOf(added)), new RegExp(`^${planned.indexOf(indoorGas) + 2}$`));

@@ -91,6 +91,7 @@ test("several ports are joined, an adapter is a joint of its own, and thirty joi
   await openStage(page, "plan");
   await field(page, "lines.gasLine.unions").fill("5");
   await field(page, "lines.liquidLine.unions").fill("4");
+  await openAll(page);
   await page.locator('[data-list="lines.liquidLine.outdoorPorts"] [data-action="add-item"]').click();
   for (let count = 1; count <= 3; count += 1) {
     await page.locator('[data-list="lines.gasLine.indoorPorts"] [data-action="add-item"]').click();
@@ -157,6 +158,10 @@ test("notes of a stage are written, kept and taken out", async (t) => {
 test("what is wrong stands at its field, and elsewhere leads to it", async (t) => {
   const page = await begin(t, "practice-job");
   await openStage(page, "plan");
+  const lines = page.locator(".plan-part").filter({ hasText: "Lines" });
+  assert.equal(await lines.evaluate((part) => part.open), false, "what is filled is one line");
+  assert.match(await text(lines), /12\.5 m of line, indoor unit 3\.2 m higher, liquid line 1\/4 in, gas line 3\/8 in/);
+  await lines.locator("summary").first().click();
   await field(page, "lines.length").fill("long");
   await page.locator('[data-problem-of="job:lines.length"]').first().waitFor();
   assert.equal(await page.locator(".hidden-problems .problem").count(), 0);

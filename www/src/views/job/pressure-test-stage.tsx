@@ -58,6 +58,7 @@ export function PressureTestStage(): JSX.Element {
       )}
       {answer && isBegun && <LossRows answer={answer} refrigerant={textAt(document, "plate", "refrigerant")} />}
       <JobFields at={at} fields={lossFields} />
+      <Working steps={answer?.working ?? []} of={message("title-standing-test")} isNamed units={workingUnits()} />
       {joints.length > 0 && (
         <section>
           <h2>{message("pressure-test-looks")}</h2>
@@ -65,7 +66,6 @@ export function PressureTestStage(): JSX.Element {
           <LeakLookRows joints={joints} />
         </section>
       )}
-      <Working steps={answer?.working ?? []} of={message("title-standing-test")} isNamed units={workingUnits()} />
     </>
   );
 }

@@ -36,13 +36,16 @@ export function StageCautions({ stage, job, isBegun }: {
   readonly isBegun: boolean;
 }): JSX.Element {
   const key = `${job} ${stage}`;
-  // What stood open when the stage was opened stays so while somebody works in it.
+  // What stood open at first stays so while somebody works there.
   const [isOpenAtFirst] = useState(!isBegun);
   return (
     <details
       class="stage-cautions"
       open={chosen.get(key) ?? isOpenAtFirst}
-      onToggle={({ currentTarget }) => chosen.set(key, currentTarget.open)}
+      onToggle={({ currentTarget }) => {
+        // What opens by itself is nobody's choice.
+        if (chosen.has(key) || currentTarget.open !== isOpenAtFirst) chosen.set(key, currentTarget.open);
+      }}
     >
       <summary>{message(`caution-${stage}`)}</summary>
       <Cautions ids={matters[stage].map((matter) => `caution-${stage}-${matter}`)} />

@@ -2,6 +2,7 @@
 // the ways to the stages beside it.
 
 import type { ComponentChildren, JSX } from "preact";
+import { place } from "../../address";
 import type { OpenItem, Stage } from "../../core";
 import { openText } from "../../job/job-words";
 import { stageOf, useJob } from "../../job/job-context";
@@ -19,7 +20,8 @@ export function StageFrame({ stage, children }: { readonly stage: Stage; readonl
   return (
     <>
       <Alarms alarms={found?.alarms ?? []} />
-      <StageCautions key={stage} stage={stage} job={job.id} isBegun={found?.state !== "not-begun"} />
+      {/* At the next joint they have been read, and the figures come first. */}
+      <StageCautions key={`${stage} ${place().entries.joint ?? ""}`} stage={stage} job={job.id} isBegun={found?.state !== "not-begun"} />
       {children}
       <OpenItems items={found?.open ?? []} />
       <HiddenProblems />
@@ -46,8 +48,8 @@ function OpenItems({ items }: { readonly items: readonly OpenItem[] }): JSX.Elem
 
 function Ways({ stage }: { readonly stage: Stage }): JSX.Element {
   const { job } = useJob();
-  const place = stages.indexOf(stage);
-  const [previous, next] = [stages[place - 1], stages[place + 1]];
+  const at = stages.indexOf(stage);
+  const [previous, next] = [stages[at - 1], stages[at + 1]];
   return (
     <div class="stage-ways">
       {previous && (

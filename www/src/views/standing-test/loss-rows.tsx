@@ -6,7 +6,7 @@ import type { HoldFigures, LeakSize, StandingTestAnswer } from "../../core";
 import { message } from "../../locale";
 import { figureText } from "../../parts/figures";
 import { Row } from "../../parts/rows";
-import { timeText } from "../pump-down/fields";
+import { timeUnit } from "../pump-down/fields";
 import { holdText, rateUnit } from "./ask";
 
 export function LossRows({ answer: { hold, verdict }, refrigerant }: {
@@ -58,13 +58,14 @@ function LossRow({ mark, name, rate, uncertainty, leak, refrigerant }: {
 
 /** A hold may rule a loss out sooner than it must show it. */
 function HoldToSee({ hold: { holdToSee, leakToSee, longer, duration }, isTight }: { readonly hold: HoldFigures; readonly isTight: boolean }): JSX.Element {
-  const wait = longer > 0 ? message("standing-test-longer", { longer: holdText(longer) }) : message("standing-test-long-enough", { duration: timeText(duration) });
+  const lasted = figureText("time", duration, "instrument", timeUnit(duration));
+  const wait = longer > 0 ? message("standing-test-longer", { longer: holdText(longer) }) : message("standing-test-long-enough", { duration: lasted });
   return (
     <Row
       mark="holdToSee"
       name={message("standing-test-hold-to-see", { loss: rateText(leakToSee) })}
       figure={holdText(holdToSee)}
-      beneath={isTight ? message("standing-test-ruled-out", { duration: timeText(duration) }) : wait}
+      beneath={isTight ? message("standing-test-ruled-out", { duration: lasted }) : wait}
     />
   );
 }

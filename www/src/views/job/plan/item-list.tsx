@@ -8,11 +8,13 @@ import { message } from "../../../locale";
 import type { AnyField } from "../../../parts/card-fields";
 import { newId, puttingIn, takingOut } from "../../../store/jobs";
 
-export function ItemList({ at, fields, legend, add, nameOf }: {
+export function ItemList({ at, fields, legend, isTitled = false, add, nameOf }: {
   /** The steps to the list. */
   readonly at: readonly string[];
   readonly fields: readonly AnyField[];
   readonly legend: string;
+  /** Whether the legend stands above as a heading: it is only heard then. */
+  readonly isTitled?: boolean;
   readonly add: string;
   /** What the item of this number is called. */
   readonly nameOf: (number: number) => string;
@@ -26,7 +28,7 @@ export function ItemList({ at, fields, legend, add, nameOf }: {
   };
   return (
     <fieldset class="item-list" data-list={at.join(".")}>
-      <legend>{legend}</legend>
+      <legend class={isTitled ? "heard" : undefined}>{legend}</legend>
       {itemsAt(document, ...at).map(({ id }, place) => (
         <div key={id} class="item" role="group" aria-label={nameOf(place + 1)}>
           <JobFields at={[...at, `#${id}`]} fields={fields} />

@@ -119,6 +119,7 @@ export function RoomFields(): JSX.Element {
           { name: "mounting", choices: ["floor", "window", "wall", "ceiling"] },
         ]}
         legend={message("field-rooms")}
+        isTitled
         add={message("plan-add-room")}
         nameOf={(number) => message("plan-room-numbered", { number })}
       />

@@ -19,7 +19,7 @@ export function PlanFinding({ charge, roomLimit, limits, problems }: {
   const figures = charge ? figuresOf(charge) : [];
   return (
     <Finding figures={figures} problems={problems} empty={message("plan-empty")} verdict={roomLimit && roomVerdict(roomLimit)} sentence={roomLimit && roomSentence(roomLimit)}>
-      {(charge?.charge ?? limits) != null && <LimitLines limits={limits} />}
+      <LimitLines limits={limits} isWanted={charge?.charge != null} />
       {charge?.charge && <ChargeRows charge={charge.charge} />}
       {charge?.notices.map((notice) => (
         <p key={notice} class="note">
@@ -54,9 +54,11 @@ function roomSentence({ rooms, governingRoom, largestCharge, rule }: RoomLimitAn
   return `${room.name ?? message("plan-room")}: ${limitText("mass", largestCharge, "most")}. ${by}`;
 }
 
-function LimitLines({ limits = {} }: { readonly limits: PlanLimits | undefined }): JSX.Element {
+/** Before anything is entered nothing is missed here. */
+function LimitLines({ limits = {}, isWanted }: { readonly limits: PlanLimits | undefined; readonly isWanted: boolean }): JSX.Element | null {
   const { length, lift, liquidLine, gasLine } = limits;
   const isAny = [length, lift, liquidLine, gasLine].some((judged) => judged != null);
+  if (!isAny && !isWanted) return null;
   return (
     <>
       <h2>{message("plan-limits")}</h2>
