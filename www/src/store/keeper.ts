@@ -9,6 +9,7 @@ import { Neighbours } from "./neighbours";
 import { Photos } from "./photos";
 import { isCut, isStored, readTimeline } from "./reading";
 import type { Persistence, Reason, Safekeeping, Unreadable } from "./safekeeping";
+import { SecondCopy } from "./second-copy";
 import { summaryOf } from "./summaries";
 import { Timeline } from "./timeline";
 import { newId } from "./tree";
@@ -22,6 +23,7 @@ export class Keeper implements Surroundings {
   readonly window = newId();
   readonly jobs = new Map<string, KeptJob>();
   readonly listing = new Listing(this);
+  readonly copy: SecondCopy;
   readonly photos = new Photos(() => this.disk, (problem) => this.failed(problem, this.disk));
   disk: Disk | undefined;
   newerDisk: Disk | undefined;
@@ -48,6 +50,7 @@ export class Keeper implements Surroundings {
       disconnected: (reason, newer) => this.disconnected(reason, newer),
       closing: () => this.flush(),
     });
+    this.copy = new SecondCopy(`${name}, second copy`);
     this.neighbours = new Neighbours(name, (jobs) => void this.catchUp(jobs));
   }
 
@@ -107,6 +110,7 @@ export class Keeper implements Surroundings {
     this.listing.summaries.put({ ...summaryOf(job.document, job.glance), ...(removed !== undefined && { removed }) });
     job.isSummaryStale = true;
     this.jobs.set(job.id, job);
+    if (removed === undefined) this.copy.note(job.document);
     // Once the edit has been drawn; a hidden page draws nothing, and its timers are slow.
     if (document.hidden) void this.send(job);
     else this.sending ??= setTimeout(() => this.sendAll());
@@ -196,6 +200,7 @@ export class Keeper implements Surroundings {
 
   /** Writes what waits without awaiting what is on its way: the page may be gone at once. */
   flush(): void {
+    this.copy.write();
     for (const job of this.jobs.values()) void this.send(job, true);
     void this.photos.write();
   }
@@ -207,6 +212,7 @@ export class Keeper implements Surroundings {
   }
 
   async purge(id: string): Promise<void> {
+    this.copy.forget(id);
     await this.disk?.purge(id);
     this.jobs.delete(id);
     this.listing.forget(id);
