@@ -2,49 +2,49 @@
 
 import type { JSX } from "preact";
 import type { LeftOut, StandingTestAnswer } from "../../core";
-import { ReadingPlot } from "../../drawings/reading-plot";
+import { ReadingPlot, type ReadingPlotProps } from "../../drawings/reading-plot";
 import { message } from "../../locale";
 import { figureText } from "../../parts/figures";
 import { gaugeUnit } from "./ask";
+
+/** What is drawn of a hold; nothing of a single reading, which has no course. */
+export function plotOfHold({ points }: StandingTestAnswer): ReadingPlotProps | undefined {
+  const [first, last] = [points[0], points[points.length - 1]];
+  if (first === undefined || last === undefined || first === last) return undefined;
+  return {
+    quantity: "gauge-pressure",
+    unit: gaugeUnit(),
+    scale: "linear",
+    readings: points.map(({ time, gaugePressure, leftOut, isBeyond }) => ({ time, value: gaugePressure, isLeftOut: leftOut != null, isBeyond })),
+    expected: {
+      curve: points.map(({ time, expectedGaugePressure: value, uncertainty }) => ({ time, value, low: value - uncertainty, high: value + uncertainty })),
+      label: message("standing-test-curve"),
+    },
+    labels: {
+      alternative: message("standing-test-drawing", {
+        from: figureText("gauge-pressure", first.gaugePressure, "table"),
+        to: figureText("gauge-pressure", last.gaugePressure, "table"),
+        expected: figureText("gauge-pressure", last.expectedGaugePressure, "table"),
+      }),
+      reading: message("standing-test-reading"),
+      leftOut: message("standing-test-left-out"),
+      axis: message("standing-test-gauge-axis", { unit: gaugeUnit() }),
+    },
+  };
+}
 
 /** `rowsText` names the readings from one place among those of the answer to another. */
 export function HoldCourse({ answer, rowsText }: {
   readonly answer: StandingTestAnswer;
   readonly rowsText: (first: number, last: number) => string;
 }): JSX.Element | null {
-  const { points, leftOut } = answer;
-  const [first, last] = [points[0], points[points.length - 1]];
-  // One reading has no course.
-  if (first === undefined || last === undefined || first === last) return null;
+  const plot = plotOfHold(answer);
+  if (plot === undefined) return null;
   return (
     <section>
       <h2>{message("standing-test-course")}</h2>
-      <ReadingPlot
-        quantity="gauge-pressure"
-        unit={gaugeUnit()}
-        scale="linear"
-        readings={points.map(({ time, gaugePressure, leftOut: reason, isBeyond }) => ({
-          time,
-          value: gaugePressure,
-          isLeftOut: reason != null,
-          isBeyond,
-        }))}
-        expected={{
-          curve: points.map(({ time, expectedGaugePressure: value, uncertainty }) => ({ time, value, low: value - uncertainty, high: value + uncertainty })),
-          label: message("standing-test-curve"),
-        }}
-        labels={{
-          alternative: message("standing-test-drawing", {
-            from: figureText("gauge-pressure", first.gaugePressure, "table"),
-            to: figureText("gauge-pressure", last.gaugePressure, "table"),
-            expected: figureText("gauge-pressure", last.expectedGaugePressure, "table"),
-          }),
-          reading: message("standing-test-reading"),
-          leftOut: message("standing-test-left-out"),
-          axis: message("standing-test-gauge-axis", { unit: gaugeUnit() }),
-        }}
-      />
-      <LeftOutList leftOut={leftOut} rowsText={rowsText} />
+      <ReadingPlot {...plot} />
+      <LeftOutList leftOut={answer.leftOut} rowsText={rowsText} />
     </section>
   );
 }

@@ -6,9 +6,8 @@ import type { PlotShape } from "../../../drawings/plot";
 import { ReadingPlot, type ReadingPlotProps } from "../../../drawings/reading-plot";
 import type { Sheet } from "../../../drawings/sheet";
 import { message } from "../../../locale";
-import { figureText } from "../../../parts/figures";
 import { vacuumText, vacuumUnit } from "../../../parts/vacuum-unit";
-import { gaugeUnit } from "../../standing-test/ask";
+import { plotOfHold } from "../../standing-test/hold-course";
 
 /** Half the width of a printed page, in CSS pixels. */
 const paper: Sheet = { width: 350, letter: 8 };
@@ -28,31 +27,8 @@ function Plots(props: ReadingPlotProps): JSX.Element {
 }
 
 export function PressurePlot({ assessment: { standingTest } }: { readonly assessment: Assessment }): JSX.Element | null {
-  const points = standingTest?.points ?? [];
-  const [first, last] = [points[0], points[points.length - 1]];
-  if (first === undefined || last === undefined || first === last) return null;
-  return (
-    <Plots
-      quantity="gauge-pressure"
-      unit={gaugeUnit()}
-      scale="linear"
-      readings={points.map(({ time, gaugePressure, leftOut, isBeyond }) => ({ time, value: gaugePressure, isLeftOut: leftOut != null, isBeyond }))}
-      expected={{
-        curve: points.map(({ time, expectedGaugePressure: value, uncertainty }) => ({ time, value, low: value - uncertainty, high: value + uncertainty })),
-        label: message("standing-test-curve"),
-      }}
-      labels={{
-        alternative: message("standing-test-drawing", {
-          from: figureText("gauge-pressure", first.gaugePressure, "table"),
-          to: figureText("gauge-pressure", last.gaugePressure, "table"),
-          expected: figureText("gauge-pressure", last.expectedGaugePressure, "table"),
-        }),
-        reading: message("standing-test-reading"),
-        leftOut: message("standing-test-left-out"),
-        axis: message("standing-test-gauge-axis", { unit: gaugeUnit() }),
-      }}
-    />
-  );
+  const plot = standingTest && plotOfHold(standingTest);
+  return plot ? <Plots {...plot} /> : null;
 }
 
 export function VacuumPlot({ assessment: { recordedVacuums, vacuumHold, vacuumHoldReadings } }: { readonly assessment: Assessment }): JSX.Element | null {
