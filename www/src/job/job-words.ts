@@ -76,8 +76,13 @@ function massWriting(si: number): readonly [string, Precision] {
 }
 
 export function openText({ matter, field, count }: OpenItem): string {
-  const named = field == null ? "" : message(`field-${lastName(field)}`);
-  return message(`open-${matter}`, { field: named, count: count ?? 0 });
+  return message(`open-${matter}`, { field: field == null ? "" : withinPart(field), count: count ?? 0 });
+}
+
+/** What a field is called within its part of the job, which its stage tells: `Gas line: Tube`. */
+function withinPart(field: string): string {
+  const ids = field.split(".").slice(1, -1).map((step) => `field-${step}`).filter(hasMessage);
+  return [...ids, `field-${lastName(field)}`].map((id) => message(id)).join(": ");
 }
 
 /** Its own name, or where it is: `Gas line, union 2, indoor side`. */

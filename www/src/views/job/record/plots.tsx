@@ -12,7 +12,7 @@ import { gaugeUnit } from "../../standing-test/ask";
 
 /** Half the width of a printed page, in CSS pixels. */
 const paper: Sheet = { width: 350, letter: 8 };
-const flat: PlotShape = { part: 0.25, tallest: 110 };
+const flat: PlotShape = { part: 0.25, tallest: 76 };
 
 function Plots(props: ReadingPlotProps): JSX.Element {
   return (

@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import type { Stage } from "../../../core";
-import { useJob } from "../../../job/job-context";
+import { presentJoints, useJob } from "../../../job/job-context";
 import { momentText } from "../../../job/moment";
 import { jobPlace } from "../../../job/stages";
 import { message } from "../../../locale";
@@ -23,7 +23,7 @@ export function Evidence(): JSX.Element {
     at == null ? message(`release-not-${word}`) : message(`release-${word}`, { at: momentText(at) });
   const all: readonly Shown[] = [
     { name: "tight", isShown: tightSince != null, text: since("tight", tightSince), stage: "pressure-test" },
-    { name: "looked", isShown: jointsNotProven === 0, text: message(jointsNotProven === 0 ? "release-looked" : "release-not-looked", { count: jointsNotProven }), stage: "pressure-test" },
+    lookedAt(jointsNotProven, presentJoints(assessment).length > 0),
     { name: "dry", isShown: drySince != null, text: since("dry", drySince), stage: "evacuate" },
     ...(isAboveRoomLimit ? [{ name: "room", isShown: false, text: message("release-above-room"), stage: "plan" as const }] : []),
   ];
@@ -42,6 +42,13 @@ export function Evidence(): JSX.Element {
       </ul>
     </section>
   );
+}
+
+function lookedAt(notProven: number, hasJoints: boolean): Shown {
+  const name = "looked";
+  if (!hasJoints) return { name, isShown: false, text: message("release-no-joints"), stage: "plan" };
+  const text = message(notProven === 0 ? "release-looked" : "release-not-looked", { count: notProven });
+  return { name, isShown: notProven === 0, text, stage: "pressure-test" };
 }
 
 function EvidenceRow({ shown: { name, isShown, text, stage } }: { readonly shown: Shown }): JSX.Element {
