@@ -438,7 +438,7 @@ plan-limit-length = Line length, { $figure } of { $limit }
 plan-limit-lift = Lift, { $figure } of { $limit }
 plan-limit-liquidLine = Liquid line bears { $figure }, wanted { $limit }
 plan-limit-gasLine = Gas line bears { $figure }, wanted { $limit }
-plan-no-limits = The plate’s longest line, largest lift and design pressure are not entered.
+plan-no-limits = The plate’s longest line, largest lift and design pressure are held against the lines once both are entered.
 plan-tube-temperature = Tubes at 66 °C (150 °F).
 plan-more-plate = More from the plate
 plan-port = Port
@@ -625,6 +625,8 @@ record-problems = { $count ->
 }
 record-unanswered = { $rule }; nobody answers for it
 record-found = Found
+record-entered = Entered
+record-place = Place and rule
 record-lines = Lines
 record-lines-run = { $length }, lift { $lift }; liquid and gas { $tubes }
 record-charge-sum = { $total }: factory { $factory }, line { $line }

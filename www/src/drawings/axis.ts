@@ -36,7 +36,9 @@ export function logarithmicAxis(quantity: QuantityKind, [low, high]: readonly [n
   const decades = Array.from({ length: Math.floor(last) - Math.floor(first) + 1 }, (_, place) => Math.floor(first) + place);
   const numbers = decades.flatMap((decade) => digits.map((digit) => digit * 10 ** decade));
   const inside = numbers.filter((number) => Math.log10(number) >= first - 1e-9 && Math.log10(number) <= last + 1e-9);
-  const ticks = inside.map((number) => ({ si: number * perUnit, text: written(number, number) }));
+  const round = inside.map((number) => ({ si: number * perUnit, text: written(number, number) }));
+  // Less than a decade may hold one such number or none, and one tick gives no measure.
+  const ticks = round.length > 1 ? round : axisOf(quantity, [low, high], unit, Math.ceil(most / 2)).ticks;
   return { quantity, unit, low, high, ticks };
 }
 

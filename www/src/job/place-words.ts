@@ -17,7 +17,7 @@ export function placeText(document: TreeObject, path: Path, found?: Tree): strin
   return words.reduce((outer, inner) => message("place-within", { outer, inner }));
 }
 
-function nameWords(name: string): string {
+export function nameWords(name: string): string {
   return hasMessage(`field-${name}`) ? message(`field-${name}`) : name;
 }
 

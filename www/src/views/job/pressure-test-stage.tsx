@@ -42,14 +42,15 @@ export function PressureTestStage(): JSX.Element {
   return (
     <>
       {isOver ? <DueLine text={message("clock-pressure-ended")} /> : <HoldClock of="pressureClock" isRunning={!isOver} />}
-      {isBegun && !isOver && <PressureEntry />}
+      {/* One entry by its key, or what it tells of the first reading would be lost. */}
+      {isBegun && !isOver && <PressureEntry key="entry" />}
       <HoldFinding asked={asked} empty={message("pressure-test-empty")} told={cautionsTold["pressure-test"]} />
       {answer && isBegun && <HoldCourse answer={answer} rowsText={rowsText} />}
       <Disclosure name="prepare" summary={<h2>{message("standing-test-prepare")}</h2>} mustShow={!isBegun || isWrong}>
         <JobFields at={at} fields={fields} />
         {asked.before && <GuidancePanel answer={asked.before} />}
       </Disclosure>
-      {!isBegun && <PressureEntry />}
+      {!isBegun && <PressureEntry key="entry" />}
       <PressureList answer={answer} />
       {isBegun && isOver && (
         <Disclosure name="late-reading" summary={<span>{message("standing-test-add")}</span>} mustShow={false}>

@@ -4,6 +4,7 @@ import type { JSX } from "preact";
 import { message } from "../../locale";
 import { CircuitView } from "./circuit-view";
 import { Attempts } from "./record/attempts";
+import { Entered } from "./record/entered";
 import { Findings } from "./record/findings-table";
 import { Instruments } from "./record/instruments";
 import { Joints } from "./record/joints-table";
@@ -29,6 +30,7 @@ export function RecordStage(): JSX.Element {
           <CircuitView isOnPaper />
         </div>
         <Findings />
+        <Entered />
         <Joints />
         <Readings />
         <div class="record-pair">

@@ -11,7 +11,7 @@ import { plotOfHold } from "../../standing-test/hold-course";
 
 /** Half the width of a printed page, in CSS pixels. */
 const paper: Sheet = { width: 350, letter: 8 };
-const flat: PlotShape = { part: 0.25, tallest: 110 };
+const flat: PlotShape = { part: 0.25, tallest: 76 };
 
 function Plots(props: ReadingPlotProps): JSX.Element {
   return (
