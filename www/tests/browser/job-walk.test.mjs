@@ -200,7 +200,7 @@ async function release(page) {
   await shown(page, "in band");
   for (const cap of caps) {
     await button(heading(page, cap, 3).locator("xpath=.."), "Put on").click();
-    await choose(page, `${cap}: leak?`, "no leak");
+    await choose(page, `Leak? ${cap}`, "no leak");
   }
   standing.push(await fill(page, { "Cylinder on the scale at the start": "7.43" }));
   // The 60 g of the plan less.
