@@ -249,7 +249,7 @@ test("a joint is added, named, moved, taken out and put back, and a reload finds
   await page.keyboard.type("Filter drier, inlet");
   await editor.locator('label:has(input[value="liquid-line"])').click();
   await editor.locator("select").selectOption("1/4");
-  await eventually(() => line(page, added).locator("a").innerText(), /Filter drier, inlet\s+1\/4 in · open/);
+  await eventually(() => line(page, added).locator("a").innerText(), /Filter drier, inlet\s+1\/4\sin · open/);
 
   await editor.locator('[data-action="move-later"]').click();
   await eventually(async () => String((await order(page)).indexOf(added)), new RegExp(`^${planned.indexOf(indoorGas) + 2}$`));

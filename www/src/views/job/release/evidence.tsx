@@ -54,7 +54,7 @@ export function Evidence(): JSX.Element {
 function EvidenceRow({ shown: { name, isShown, isOpen = false, text, stage } }: { readonly shown: Shown }): JSX.Element {
   const { job } = useJob();
   return (
-    <li data-evidence={name} data-shown={isShown}>
+    <li data-evidence={name} data-shown={isOpen ? "open" : isShown}>
       <VerdictMark state={isOpen ? "open" : isShown ? "in-band" : "out-of-band"} />
       <span>{text}</span>
       {!isShown && (
