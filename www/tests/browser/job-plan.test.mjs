@@ -79,12 +79,7 @@ test("a new job: plate and lines bring the joints, the charge, the room's verdic
   await toOverview(page);
   // Two ends of each line, two sides of a union, three caps.
   assert.equal(await joints(page).count(), 9);
-<<<<<<< ours
-  const alternative = await page.locator(".circuit").getAttribute("aria-label");
-  assert.match(alternative.replace(/\s+/g, " "), /12\.0 m of line, outdoor unit 3\.0 m higher, .* 9 joints: 9 open/);
-=======
   assert.match((await page.locator(".circuit").getAttribute("aria-label")).replace(/\s+/g, " "), /12\.0 m of line, outdoor unit 3\.0 m higher, .* 9 joints: 9 open/);
->>>>>>> theirs
   await page.reload();
   await page.locator(".stage-list").waitFor();
   assert.equal(await joints(page).count(), 9, "what was entered is still there");
