@@ -193,7 +193,7 @@ test("a stopped core shows a screen that keeps what was typed", async (t) => {
   const screen = page.locator("main.crash");
   assert.match(await screen.innerText(), /13\.05/);
   site.offences.length = 0; // The stop has left its line on the console.
-  await screen.locator("button").click();
+  await screen.getByRole("button", { name: "Open again" }).click();
   await page.locator("main:not(.crash) h1").waitFor({ state: "attached" });
   assert.equal(await typed(page, "measuredCone").inputValue(), "13.05");
 });
