@@ -15,7 +15,9 @@ export interface FirstRead {
 }
 
 export interface ConnectionListener {
-  /** The database has answered: from here on it may be written to. */
+  /** The database has answered, but has not been read: it may be filled with what it has lost. */
+  prepare(disk: Disk): Promise<void>;
+  /** From here on it may be written to. */
   connected(disk: Disk, first: FirstRead): void;
   /** It is to be done without, for now or for good. `newer` is what a newer page has stored, to be read only. */
   disconnected(reason: Reason, newer?: { readonly disk: Disk; readonly first: FirstRead }): void;
@@ -54,6 +56,7 @@ export class Connection {
       claimed: (isNewer) => this.claimed(isNewer),
       lost: () => this.openAnew("failed"),
     });
+    await this.listener.prepare(disk);
     const first = await disk.readList();
     if (this.isClosed) return disk.close();
     this.disk = disk;

@@ -12,6 +12,8 @@ interface Stores extends DBSchema {
   documents: { key: string; value: StoredDocument };
   edits: { key: number; value: StoredEntry | Cut; indexes: { job: string } };
   photos: { key: string; value: StoredPhoto; indexes: { jobs: string } };
+  /** Whether the database holds all that there is: one that has just been made may have replaced a damaged one. */
+  marks: { key: string; value: true };
 }
 
 interface StoredDocument extends Snapshot {
@@ -30,7 +32,7 @@ export interface StoredPhoto {
 /** Form of the documents' records; a record with a higher one comes from a newer page. */
 export const schema = 1;
 /** Form of the whole database. */
-const version = 1;
+const version = 2;
 
 /** The browser need not wait for the disk itself: what a browser that is killed has been given, it has not lost. */
 const quick = { durability: "relaxed" } as const;
@@ -65,17 +67,23 @@ export interface Happenings {
 
 export async function openDisk(name: string, happenings: Happenings): Promise<Disk> {
   const database = await openDB<Stores>(name, version, {
-    upgrade(made) {
-      made.createObjectStore("summaries", { keyPath: "id" });
-      made.createObjectStore("documents", { keyPath: "id" });
-      made.createObjectStore("edits", { keyPath: "number", autoIncrement: true }).createIndex("job", "job");
-      made.createObjectStore("photos", { keyPath: "id" }).createIndex("jobs", "jobs", { multiEntry: true });
-    },
+    upgrade: make,
     blocked: () => happenings.blocked(),
     blocking: (_, newer) => happenings.claimed(newer !== null),
     terminated: () => happenings.lost(),
   });
   return new Disk(database);
+}
+
+/** Makes what a database of an older version lacks. */
+function make(database: IDBPDatabase<Stores>, older: number): void {
+  if (older < 1) {
+    database.createObjectStore("summaries", { keyPath: "id" });
+    database.createObjectStore("documents", { keyPath: "id" });
+    database.createObjectStore("edits", { keyPath: "number", autoIncrement: true }).createIndex("job", "job");
+    database.createObjectStore("photos", { keyPath: "id" }).createIndex("jobs", "jobs", { multiEntry: true });
+  }
+  if (older < 2) database.createObjectStore("marks");
 }
 
 /** The database as a newer page has left it, for exporting what is in it. */
@@ -134,6 +142,27 @@ export class Disk {
     return job === undefined ? photos.getAllKeys() : photos.index("jobs").getAllKeys(job);
   }
 
+  async isWhole(): Promise<boolean> {
+    return (await this.reading("marks").get("whole")) === true;
+  }
+
+  async markWhole(): Promise<void> {
+    const writing = this.database.transaction("marks", "readwrite", quick);
+    await finished(writing, writing.store.put(true, "whole"));
+  }
+
+  /** Stores a job from its copy, if it is not there; gives whether it was not. */
+  async bringBack(snapshot: Snapshot, summary: Summary): Promise<boolean> {
+    const writing = this.database.transaction(["summaries", "documents"], "readwrite", quick);
+    const documents = writing.objectStore("documents");
+    const write = async (): Promise<boolean> => {
+      if ((await documents.getKey(summary.id)) !== undefined) return false;
+      await Promise.all([documents.put({ ...snapshot, id: summary.id, schema }), writing.objectStore("summaries").put(summary)]);
+      return true;
+    };
+    return finished(writing, write());
+  }
+
   /** A store to read one thing from. */
   private reading<Name extends StoreNames<Stores>>(name: Name): IDBPObjectStore<Stores, [Name], Name, "readonly"> {
     const reading = this.database.transaction(name);
@@ -187,26 +216,29 @@ export class Disk {
     await finished(writing, writing.store.put(summary));
   }
 
-  /** Takes a job off this phone, with the photos that no other job has. */
-  async purge(id: string): Promise<void> {
+  /** Takes a job off this phone, with the photos that no other job has, and gives the ids of those. */
+  async purge(id: string): Promise<readonly string[]> {
     const writing = this.database.transaction(["summaries", "documents", "edits", "photos"], "readwrite", quick);
     const edits = writing.objectStore("edits");
     const photos = writing.objectStore("photos");
-    const takePhotoOut = async (key: string): Promise<unknown> => {
+    const takePhotoOut = async (key: string): Promise<readonly string[]> => {
       const photo = await photos.get(key);
       const jobs = photo?.jobs.filter((job) => job !== id) ?? [];
-      return photo === undefined || jobs.length === 0 ? photos.delete(key) : photos.put({ ...photo, jobs });
+      const isShared = photo !== undefined && jobs.length > 0;
+      await (isShared ? photos.put({ ...photo, jobs }) : photos.delete(key));
+      return isShared ? [] : [key];
     };
-    const takeOut = async (): Promise<void> => {
+    const takeOut = async (): Promise<readonly string[]> => {
       const [numbers, keys] = await Promise.all([
         edits.index("job").getAllKeys(id),
         photos.index("jobs").getAllKeys(id),
         writing.objectStore("summaries").delete(id),
         writing.objectStore("documents").delete(id),
       ]);
-      await Promise.all([...numbers.map((number) => edits.delete(number)), ...keys.map(takePhotoOut)]);
+      await Promise.all(numbers.map((number) => edits.delete(number)));
+      return (await Promise.all(keys.map(takePhotoOut))).flat();
     };
-    await finished(writing, takeOut());
+    return finished(writing, takeOut());
   }
 
   async writePhotos(photos: readonly StoredPhoto[]): Promise<void> {

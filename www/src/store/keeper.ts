@@ -24,7 +24,7 @@ export class Keeper implements Surroundings {
   readonly jobs = new Map<string, KeptJob>();
   readonly listing = new Listing(this);
   readonly copy: SecondCopy;
-  readonly photos = new Photos(() => this.disk, (problem) => this.failed(problem, this.disk));
+  readonly photos: Photos;
   disk: Disk | undefined;
   newerDisk: Disk | undefined;
   persistence: Persistence = "not asked";
@@ -46,11 +46,13 @@ export class Keeper implements Surroundings {
     readonly tell: () => void,
   ) {
     this.connection = new Connection(name, {
+      prepare: (disk) => this.prepare(disk),
       connected: (disk, first) => this.connected(disk, first),
       disconnected: (reason, newer) => this.disconnected(reason, newer),
       closing: () => this.flush(),
     });
     this.copy = new SecondCopy(`${name}, second copy`);
+    this.photos = new Photos(() => this.disk, this.copy, (problem) => this.failed(problem, this.disk));
     this.neighbours = new Neighbours(name, (jobs) => void this.catchUp(jobs));
   }
 
@@ -59,17 +61,32 @@ export class Keeper implements Surroundings {
   }
 
   get safekeeping(): Safekeeping {
-    const { persistence, reason } = this;
+    const { persistence, reason, broughtBack } = this;
     const unsaved = [...this.jobs.values()].reduce((sum, job) => sum + job.unsaved, this.photos.unsaved + this.listing.unsaved);
-    return reason === undefined ? { kept: "on this phone", persistence, unsaved } : { kept: "in memory only", reason, persistence, unsaved };
+    return reason === undefined ? { kept: "on this phone", persistence, unsaved, broughtBack } : { kept: "in memory only", reason, persistence, unsaved, broughtBack };
+  }
+
+  /** Jobs that came back from the second copy, because the browser had thrown the database away. */
+  private broughtBack = 0;
+
+  private async prepare(disk: Disk): Promise<void> {
+    // What cannot come back now does so at another start.
+    const count = await this.copy.bringBack(disk).catch(() => undefined);
+    this.broughtBack += count ?? 0;
+    if (count !== undefined && this.seen !== undefined) this.emptied();
+  }
+
+  /** The database has lost everything under a window: what is open here is ahead of its copy. */
+  private emptied(): void {
+    for (const job of this.jobs.values()) job.startAnew();
+    this.seen = 0;
   }
 
   private connected(disk: Disk, { summaries, documents, number }: FirstRead): void {
     this.disk = disk;
     this.reason = undefined;
-    // Somebody has emptied the database: what is open here is all that is left.
-    if (number < (this.seen ?? 0)) for (const job of this.jobs.values()) job.startAnew();
-    this.seen = Math.min(number, this.seen ?? number);
+    if (number < (this.seen ?? 0)) this.emptied();
+    this.seen ??= number;
     this.listing.take(summaries, documents);
     this.retry();
     void this.catchUp([]);
@@ -140,8 +157,11 @@ export class Keeper implements Surroundings {
     job.isSummaryStale = false;
     try {
       const written = await disk.append({ id: job.id, entries, summary, since: this.seen ?? 0, ...(snapshot && { snapshot }) });
-      if (!written.wasThere && snapshot === undefined) this.startAnew(job, written.numbers[0] ?? 0);
-      else job.isStored = true;
+      // Another window has taken the job off this phone, or the browser the database, which then counts anew.
+      if (!written.wasThere && snapshot === undefined) {
+        if ((written.numbers[0] ?? 0) <= (this.seen ?? 0)) this.seen = 0;
+        job.startAnew();
+      } else job.isStored = true;
       const numbered = entries.map((entry, index) => ({ ...entry, job: job.id, number: written.numbers[index] ?? 0 }));
       this.take([...written.since, ...numbered]);
     } catch (problem) {
@@ -155,12 +175,6 @@ export class Keeper implements Surroundings {
     if (job.needsWriting && (entries.length === 0 || job.timeline.pending[0] !== entries[0])) void this.send(job);
     else if (job.openings === 0) this.closed(job);
     else if (job.sinceSnapshot >= entriesOfSnapshot) void this.writeSnapshot(job);
-  }
-
-  /** Another window has taken the job off this phone, or somebody has emptied the database, which then counts anew. */
-  private startAnew(job: KeptJob, number: number): void {
-    if (number <= (this.seen ?? 0)) this.seen = 0;
-    job.startAnew();
   }
 
   private async writeSnapshot(job: KeptJob): Promise<void> {
@@ -212,8 +226,9 @@ export class Keeper implements Surroundings {
   }
 
   async purge(id: string): Promise<void> {
-    this.copy.forget(id);
-    await this.disk?.purge(id);
+    await this.copy.forget(id);
+    const photos = await this.disk?.purge(id);
+    void this.copy.forgetPhotos(photos ?? []);
     this.jobs.delete(id);
     this.listing.forget(id);
     this.photos.forget(id);

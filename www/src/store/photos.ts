@@ -1,6 +1,7 @@
 // Photos are stored apart from the documents, which name them by their ids.
 
 import type { Disk, StoredPhoto } from "./disk";
+import type { SecondCopy } from "./second-copy";
 import { newId } from "./tree";
 
 export class Photos {
@@ -9,6 +10,7 @@ export class Photos {
 
   constructor(
     private readonly disk: () => Disk | undefined,
+    private readonly copy: SecondCopy,
     private readonly failed: (problem: unknown) => void,
   ) {}
 
@@ -34,6 +36,7 @@ export class Photos {
     try {
       for (const [id, photo] of [...this.waiting]) {
         await disk.writePhotos([photo]);
+        this.copy.notePhoto(photo);
         if (this.waiting.get(id) === photo) this.waiting.delete(id);
       }
       return true;

@@ -14,10 +14,16 @@ export type Reason = "private" | "refused" | "blocked" | "newer" | "full" | "slo
 /** Whether the browser may throw away what is stored when it wants space. */
 export type Persistence = "granted" | "refused" | "not asked";
 
-export type Safekeeping =
-  | { readonly kept: "on this phone"; readonly persistence: Persistence; readonly unsaved: number }
+export type Safekeeping = (
+  | { readonly kept: "on this phone" }
   /** Jobs go on and can be exported; `unsaved` edits are written as soon as that is possible again. */
-  | { readonly kept: "in memory only"; readonly reason: Reason; readonly persistence: Persistence; readonly unsaved: number };
+  | { readonly kept: "in memory only"; readonly reason: Reason }
+) & {
+  readonly persistence: Persistence;
+  readonly unsaved: number;
+  /** Jobs that came back from the second copy because the browser had thrown the database away; their undo is gone. */
+  readonly broughtBack: number;
+};
 
 /**
  * Why a job cannot be read:

@@ -49,20 +49,8 @@ class WholeShelf implements Shelf {
     addEventListener("pageshow", ({ persisted }) => persisted && this.keeper.resume(), { signal });
     document.addEventListener("visibilitychange", () => (document.hidden ? this.keeper.flush() : this.keeper.resume()), { signal });
     await this.keeper.open();
-    await this.bringBack();
     if ((await navigator.storage?.persisted?.().catch(() => false)) === true) this.keeper.persistence = "granted";
     this.purgeOld();
-  }
-
-  /** Where the database has lost every job, those of the second copy come back. */
-  private async bringBack(): Promise<void> {
-    const { summaries } = this.keeper.listing;
-    if (this.keeper.disk === undefined || summaries.list("").length + summaries.removed().length > 0) return;
-    for (const document of await this.keeper.copy.all()) {
-      const opened = await this.open(String(document.id));
-      if (opened.kind === "absent") this.put(document).close();
-      else if (opened.kind === "job") opened.job.close();
-    }
   }
 
   get safekeeping(): Safekeeping {
@@ -157,7 +145,7 @@ class WholeShelf implements Shelf {
   async remove(id: string): Promise<void> {
     const summary = this.keeper.listing.summaries.get(id);
     if (summary === undefined) return;
-    this.keeper.copy.forget(id);
+    await this.keeper.copy.forget(id);
     await this.keeper.listing.write({ ...summary, removed: this.now().toISOString() });
   }
 

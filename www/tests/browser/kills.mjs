@@ -1,8 +1,9 @@
 // Kills a browser in the middle of edits, again and again, and looks at what is there afterwards:
 //   node tests/browser/kills.mjs 200
+//   node tests/browser/kills.mjs 200 0.3    and after three in ten kills the database is torn
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdtemp, rm } from "node:fs/promises";
+import { appendFile, mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
@@ -15,12 +16,13 @@ import { writeStorePage } from "./store-site.mjs";
 /**
  * Runs `kills` rounds on one profile. Gives for each round the age, when the browser was killed, of the oldest edit that is
  * missing afterwards (0 if none is), what was found amiss (jobs of this or any earlier round that are missing or cannot be
- * read, gaps in what was written), and how long the database took to answer.
+ * read, gaps in what was written), how many jobs came back from the second copy because the browser had thrown its database
+ * away, and how long the database took to answer.
  *
  * Edits begin, and what is there is looked at, once the shelf says that it keeps jobs on this phone: on a loaded machine the
  * database may answer so late that it first says otherwise.
  */
-export async function killOften(kills, progress = () => {}) {
+export async function killOften(kills, { torn = 0, progress = () => {} } = {}) {
   const directory = await mkdtemp(join(tmpdir(), "coldwright-"));
   await writeStorePage(directory);
   const server = await serve(directory);
@@ -33,11 +35,12 @@ export async function killOften(kills, progress = () => {}) {
       const browser = await start(profile);
       try {
         const page = await open(browser, server.address);
-        const answered = await page.evaluate(() => globalThis.answered);
-        if (done !== undefined) rounds.push({ ...losses(done, await page.evaluate(lookAround, [...made])), edits: done.edits.length, answered });
+        const { answered, broughtBack } = await page.evaluate(() => ({ answered: globalThis.answered, broughtBack: shelf.safekeeping.broughtBack }));
+        if (done !== undefined) rounds.push({ ...losses(done, await page.evaluate(lookAround, [...made])), edits: done.edits.length, answered, broughtBack });
         if (round === kills) break;
         done = await editUntilKilled(page, browser, done?.ids[0]);
         for (const id of done.ids) made.add(id);
+        if (Math.random() < torn) await tear(profile);
         progress(rounds.at(-1));
       } finally {
         await browser.kill();
@@ -51,8 +54,24 @@ export async function killOften(kills, progress = () => {}) {
   return rounds;
 }
 
+/**
+ * Leaves the browser's database as a kill does between two of its writings: with the head of a record and nothing behind it.
+ * The next start goes on behind that, and the one after finds a record that is none. Gives whether there was such a database.
+ */
+export async function tear(profile) {
+  const directories = await glob(join(profile, "Default", "IndexedDB"), /\.leveldb$/);
+  const logs = (await Promise.all(directories.map((directory) => glob(directory, /\.log$/)))).flat();
+  for (const log of logs) await appendFile(log, Buffer.from([1, 2, 3, 4, 100, 0, 1]));
+  return logs.length > 0;
+}
+
+async function glob(directory, pattern) {
+  const names = await readdir(directory).catch(() => []);
+  return names.filter((name) => pattern.test(name)).map((name) => join(directory, name));
+}
+
 /** A browser in a process group of its own. */
-async function start(profile) {
+export async function start(profile) {
   const process = spawn(executablePath, [...args, "--headless", `--user-data-dir=${profile}`, "--remote-debugging-port=0", "about:blank"], { detached: true, stdio: ["ignore", "ignore", "pipe"] });
   const ended = once(process, "exit");
   const kill = async () => {
@@ -73,7 +92,8 @@ async function start(profile) {
   throw new Error("the browser does not start");
 }
 
-async function open({ connection }, address) {
+/** A page whose shelf keeps jobs on this phone. */
+export async function open({ connection }, address) {
   const page = await connection.contexts()[0].newPage();
   await page.goto(address);
   await page.evaluate(async () => {
@@ -145,15 +165,17 @@ function losses({ edits, killed }, { ticks, amiss }) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const rounds = await killOften(Number(process.argv[2] ?? 10), (round) => {
+  const progress = (round) => {
     process.stdout.write(".");
-    if (round !== undefined && (round.loss > 500 || round.amiss.length > 0)) console.log(JSON.stringify(round));
-  });
+    if (round !== undefined && (round.loss > 500 || round.amiss.length > 0 || round.broughtBack > 0)) console.log(JSON.stringify(round));
+  };
+  const rounds = await killOften(Number(process.argv[2] ?? 10), { torn: Number(process.argv[3] ?? 0), progress });
   const sorted = rounds.map(({ loss }) => loss).sort((one, other) => one - other);
   const amiss = rounds.flatMap((round) => round.amiss);
   const part = (share) => sorted[Math.floor(share * (sorted.length - 1))];
   console.log(`\n${rounds.length} kills amid ${rounds.reduce((sum, { edits }) => sum + edits, 0)} edits, ${rounds.reduce((sum, { missing }) => sum + missing, 0)} edits missing`);
   console.log(`age of the oldest missing edit: median ${part(0.5)} ms, 95 % below ${part(0.95)} ms, worst ${part(1)} ms; kills with nothing missing: ${sorted.filter((loss) => loss === 0).length}`);
+  console.log(`databases thrown away by the browser: ${rounds.filter(({ broughtBack }) => broughtBack > 0).length}`);
   console.log(`slowest answer of the database: ${Math.round(Math.max(...rounds.map(({ answered }) => answered)))} ms`);
   console.log(`amiss: ${amiss.length} ${amiss.join(", ")}`);
 }

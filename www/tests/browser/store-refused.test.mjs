@@ -134,7 +134,7 @@ test("a newer page takes the database over: the older one writes what it has, cl
   await newer.evaluate(() => shelf.close());
   await page.evaluate(() => job.apply(store.setting(["name"], "just before")));
   await newer.evaluate(() => new Promise((upgraded, failed) => {
-    const opening = indexedDB.open("coldwright jobs", 2);
+    const opening = indexedDB.open("coldwright jobs", 3);
     opening.onsuccess = () => (opening.result.close(), upgraded());
     opening.onerror = failed;
   }));

@@ -1,4 +1,5 @@
 // The page of the store, served for a test.
+import assert from "node:assert/strict";
 import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { bundle } from "../../bundle.mjs";
@@ -48,7 +49,11 @@ export function openJob(page, id) {
   }, id);
 }
 
-/** Waits until something is so in the page. */
-export function until(page, condition, argument) {
-  return page.waitForFunction(condition, argument, { polling: 30 });
+/** Waits until something is so in the page; `condition` may be asynchronous, which `waitForFunction` would take for true. */
+export async function until(page, condition, argument) {
+  const end = Date.now() + 60_000;
+  while (!(await page.evaluate(condition, argument))) {
+    assert.ok(Date.now() < end, `waited in vain for ${condition}`);
+    await new Promise((wake) => setTimeout(wake, 30));
+  }
 }
