@@ -99,6 +99,7 @@ open-joints-to-tighten = Joints not tightened: { $count }
 open-torques-to-record = Joints tightened without a torque: { $count }
 open-joints-to-look-at = Joints not looked at under pressure: { $count }
 open-hold-on = The hold has to go on
+open-test-pressure = The hold stood below the test pressure: raise it and begin the hold anew
 open-readings = The hold needs readings
 open-pump-down = The pump has not run
 open-open-valves = The valves are not both open
