@@ -559,6 +559,7 @@ hint-dewPointMargin = empty: 0 K
 hint-thickness = to judge one
 hint-thermometerUncertainty = empty: 0.5 K
 hint-humidityUncertainty = empty: 3 %
+running-hint-thermometer = empty: 0.8 K
 insulation-tube = tube { $tube }
 insulation-air = Air around
 insulation-dew-point-at = dew point { $dewPoint }

@@ -646,6 +646,7 @@ record-to-add = to add { $mass }
 record-to-take-out = to take out { $mass }
 record-charged = { $mass } moved
 record-remaining = { $mass } to go
+record-needs-target = not judged: no target is entered
 record-should-be = should be { $band }
 record-column-number = No.
 record-column-joint = Joint

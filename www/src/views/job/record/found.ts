@@ -195,7 +195,7 @@ function checked(mark: string, name: string, { figure, uncertainty, target, judg
   if (figure == null) return [];
   const text = written("temperature-difference", figure, uncertainty);
   const should = target == null ? "" : `; ${message("record-should-be", { band: bandText("temperature-difference", target.band) })}`;
-  const standing = judgement ? judged(judgement, "temperature-difference") : open == null ? {} : { state: "open" as const, standing: message(`choice-${open}`) };
+  const standing = judgement ? judged(judgement, "temperature-difference") : open == null ? {} : { state: "open" as const, standing: message(open === "needs-target" ? "record-needs-target" : `choice-${open}`) };
   return [{ mark, name, figure: text + should, ...standing }];
 }
 
