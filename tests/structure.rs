@@ -64,7 +64,7 @@ const MAY_IMPORT: &[(&str, &[&str])] = &[
         "terminal",
         &["quantity", "tables", "calc", "job", "registry"],
     ),
-    ("web", &["quantity", "tables", "calc", "registry"]),
+    ("web", &["quantity", "tables", "calc", "job", "registry"]),
 ];
 
 #[test]
@@ -256,6 +256,7 @@ fn words_of_jobs() -> Vec<(&'static str, &'static [&'static str])> {
         ("leak-look", job::LeakLook::WORDS),
         ("clock-doubt", job::ClockDoubt::WORDS),
         ("bring", job::BringMatter::WORDS),
+        ("link-problem", job::link::LinkProblem::KINDS),
     ]
 }
 
