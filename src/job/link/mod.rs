@@ -22,6 +22,7 @@ mod tree;
 mod typical;
 
 pub use problem::{LinkBound, LinkProblem};
+pub use typical::learnt_from;
 
 use crate::quantity::Arrived;
 use coder::Coder;
@@ -140,5 +141,11 @@ impl JobLinks {
         } else {
             Err(LinkProblem::Damaged)
         }
+    }
+}
+impl JobLinks {
+    /// x
+    pub fn length(&self, document: &Arrived) -> usize {
+        letters::text_of(&self.bytes(document).unwrap_or_default().0).len()
     }
 }
