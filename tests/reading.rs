@@ -1,9 +1,9 @@
 //! What people write, and what the core makes of it.
 
 use coldwright::quantity::{
-    Flaw, GaugePressure, Length, Mass, Notation, Precision, Quantity, QuantityKind, Ratio,
-    Temperature, TemperatureDifference, Time, Torque, Vacuum, nearest_sixty_fourth, read, show,
-    show_band,
+    AbsolutePressure, Angle, Flaw, GaugePressure, Length, Mass, Notation, Power, Precision,
+    Quantity, QuantityKind, Ratio, Temperature, TemperatureDifference, Time, Torque, Vacuum,
+    VolumeFlow, nearest_sixty_fourth, read, show, show_band, steps,
 };
 
 /// Reads a text and compares with an SI number that was worked by hand from exact definitions.
@@ -103,6 +103,30 @@ fn pressures_keep_their_reference() {
     assert_eq!(found("140 psia"), QuantityKind::AbsolutePressure);
     assert_eq!(found("500 micron"), QuantityKind::AbsolutePressure);
     assert_eq!(found("38 N·m"), QuantityKind::Torque);
+}
+
+#[test]
+fn units_as_spanish_speakers_write_them() {
+    reads::<Length>("5/8 pulg", 0.015_875);
+    reads::<Length>("3/8 pulgadas", 0.009_525);
+    reads::<Length>("12 pies 6 pulgadas", 3.81);
+    reads::<Length>("12,5 metros", 12.5);
+    for text in ["25 lb-pie", "25 lbf·pie", "25 libras-pie", "25 pie-libra"] {
+        reads::<Torque>(text, 25.0 * 1.355_817_948_331_400_4);
+    }
+    reads::<Torque>("300 lb-pulg", 300.0 * 0.112_984_829_027_616_7);
+    for text in ["500 micrones", "500 micras", "500 MICRONES", "500 micrón"] {
+        reads::<AbsolutePressure>(text, 500.0 * 0.133_322_387_415);
+    }
+    reads::<AbsolutePressure>("3,5 bar absoluta", 3.5e5);
+    reads::<GaugePressure>("9,7 bar man.", 9.7e5);
+    reads::<GaugePressure>("29,9 pulgHg de vacío", -29.9 * 3_386.388_640_341);
+    reads::<GaugePressure>("140 lb/pulg²", 140.0 * 6_894.757_293_168_361);
+    reads::<Mass>("2 libras 6 onzas", 2.375 * 0.453_592_37);
+    reads::<Time>("1 hora 30 minutos", 5400.0);
+    reads::<VolumeFlow>("4 pcm", 4.0 * 0.028_316_846_592 / 60.0);
+    reads::<Power>("3000 frigorías/h", 3000.0 * 4186.8 / 3600.0);
+    reads::<Angle>("45 grados", 45.0 * std::f64::consts::PI / 180.0);
 }
 
 #[test]
@@ -277,6 +301,22 @@ fn words_are_taken_with_or_without_their_hyphens() {
                 Some(place),
                 "{word}"
             );
+        }
+    }
+}
+
+#[test]
+fn a_figure_some_steps_away_can_be_entered_with_a_decimal_comma() {
+    let comma = Notation { decimal_mark: ',' };
+    for (kind, text, step) in [
+        (QuantityKind::Mass, "7,43 kg", "0,005 kg"),
+        (QuantityKind::GaugePressure, "4,15 MPa", "0,005 MPa"),
+        (QuantityKind::GaugePressure, "42,2 bar", "0,05 bar"),
+        (QuantityKind::AbsolutePressure, "250 micron", "1 micron"),
+    ] {
+        for near in steps(kind, text, "", step, &[-1.0, 1.0], comma) {
+            let text = near.text.unwrap();
+            assert!(read(kind, &text, None).is_ok(), "{text}");
         }
     }
 }

@@ -52,16 +52,20 @@ function loadedFirst(outputs, entries) {
   return [...first].map((path) => basename(path));
 }
 
+/** The messages of a locale file, and the ids of those that cannot be read or stand twice. */
+export function readMessages(source) {
+  const { body } = new FluentResource(source);
+  const read = new Set(body.map(({ id }) => id));
+  const written = [...source.matchAll(/^(-?[a-zA-Z][\w-]*) *=/gm)].map(([, id]) => id);
+  return { body, bad: written.filter((id, index) => !read.has(id) || written.indexOf(id) !== index) };
+}
+
 /** Reads a locale's messages at build time: the phone then needs neither the parser nor the time. */
 export const messages = {
   name: "messages",
   setup({ onLoad }) {
     onLoad({ filter: /\.ftl$/ }, async ({ path }) => {
-      const source = await readFile(path, "utf8");
-      const { body } = new FluentResource(source);
-      const read = new Set(body.map(({ id }) => id));
-      const written = [...source.matchAll(/^(-?[a-zA-Z][\w-]*) *=/gm)].map(([, id]) => id);
-      const bad = written.filter((id, index) => !read.has(id) || written.indexOf(id) !== index);
+      const { body, bad } = readMessages(await readFile(path, "utf8"));
       const text = `${basename(path)}: these messages cannot be read or stand twice: ${bad.join(", ")}`;
       const errors = bad.length === 0 ? [] : [{ text }];
       const json = JSON.stringify(JSON.stringify({ body }));

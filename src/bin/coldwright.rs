@@ -1,19 +1,23 @@
 //! The calculations from a terminal.
 //!
 //! `coldwright batch` answers JSON lines from standard input; `coldwright catalogue` prints the JSON
-//! Schema of all inputs and answers, `coldwright job-schema` that of a job's document.
+//! Schema of all inputs and answers, `coldwright job-schema` that of a job's document; `coldwright job-link` and
+//! `coldwright job-of-link` turn a job's document on standard input into its link and back.
 
 use std::io::{self, BufWriter};
 use std::process::ExitCode;
 
-use coldwright::terminal::{batch, catalogue, job_schema};
+use coldwright::terminal::{batch, catalogue, job_link, job_of_link, job_schema};
 use serde_json::Value;
 
 const USAGE: &str = "\
 coldwright batch      answer JSON lines from standard input, one line each:
                       {\"calculation\": \"torque\", \"input\": {\"tube\": \"5/8\"}}
 coldwright catalogue  print the JSON Schema of all inputs and answers
-coldwright job-schema print the JSON Schema of a job's document";
+coldwright job-schema print the JSON Schema of a job's document
+coldwright job-link   write the link of the job's document on standard input
+coldwright job-of-link
+                      write the document of the job's link on standard input";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -22,6 +26,8 @@ fn main() -> ExitCode {
         ["batch"] => batch(io::stdin().lock(), BufWriter::new(io::stdout().lock())),
         ["catalogue"] => print(&catalogue()),
         ["job-schema"] => print(&job_schema()),
+        ["job-link"] => job_link(io::stdin().lock(), io::stdout().lock()),
+        ["job-of-link"] => job_of_link(io::stdin().lock(), BufWriter::new(io::stdout().lock())),
         _ => {
             eprintln!("{USAGE}");
             return ExitCode::from(2);

@@ -10,6 +10,7 @@ mod hold_clock;
 mod instruments;
 mod joint;
 mod joint_state;
+pub mod link;
 mod order;
 mod parts;
 mod paths;

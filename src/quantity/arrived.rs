@@ -22,3 +22,19 @@ pub enum Arrived {
 
 /// How deep an input may be nested; what lies deeper arrives as [`Arrived::Other`].
 pub const DEEPEST_INPUT: usize = 8;
+
+/// As JSON has it; what no entry can be is written as nothing.
+impl serde::Serialize for Arrived {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Self::Nothing | Self::Other => serializer.serialize_unit(),
+            Self::Number(number) => serializer.serialize_f64(*number),
+            Self::Truth(truth) => serializer.serialize_bool(*truth),
+            Self::Text(text) => serializer.serialize_str(text),
+            Self::List(items) => serializer.collect_seq(items),
+            Self::Object(members) => {
+                serializer.collect_map(members.iter().map(|(name, member)| (name, member)))
+            }
+        }
+    }
+}

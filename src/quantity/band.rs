@@ -137,7 +137,7 @@ fn written(kind: QuantityKind, text: &str, assume: Option<&str>) -> Result<Limit
     if let Some((middle, tolerance)) = parted(text, &["±", "+/-", "+-"]) {
         return around(kind, middle, tolerance, assume);
     }
-    match parted(text, &["–", "—", "…", "..", " to ", "-"]) {
+    match parted(text, &["–", "—", "…", "..", " to ", " a ", "-"]) {
         Some((low, high)) => {
             let low = read(kind, low, trailing_unit(high).or(assume))?;
             Ok(sorted(low, read(kind, high, assume)?))

@@ -10,34 +10,69 @@ use super::unit::{Unit, customary, metric};
 const LENGTH_UNITS: &[Unit] = &[
     metric(
         "mm",
-        &["millimetre", "millimeter", "millimetres", "millimeters"],
+        &[
+            "millimetre",
+            "millimeter",
+            "millimetres",
+            "millimeters",
+            "milímetro",
+            "milímetros",
+            "milimetros",
+        ],
         1e-3,
         0.1,
         0.01,
     ),
-    metric("m", &["metre", "meter", "metres", "meters"], 1.0, 0.1, 0.01),
+    metric(
+        "m",
+        &["metre", "meter", "metres", "meters", "metro", "metros"],
+        1.0,
+        0.1,
+        0.01,
+    ),
     metric(
         "cm",
-        &["centimetre", "centimeter", "centimetres", "centimeters"],
+        &[
+            "centimetre",
+            "centimeter",
+            "centimetres",
+            "centimeters",
+            "centímetro",
+            "centímetros",
+            "centimetros",
+        ],
         1e-2,
         0.1,
         0.01,
     ),
     metric(
         "µm",
-        &["micron", "microns", "micrometre", "micrometer"],
+        &[
+            "micron",
+            "microns",
+            "micrometre",
+            "micrometer",
+            "micra",
+            "micras",
+        ],
         1e-6,
         1.0,
         1.0,
     ),
     customary(
         "in",
-        &["\"", "inch", "inches", "''"],
+        &["\"", "inch", "inches", "''", "pulg", "pulgada", "pulgadas"],
         METRE_PER_INCH,
         0.01,
         0.001,
     ),
-    customary("ft", &["'", "foot", "feet"], METRE_PER_FOOT, 0.1, 0.01),
+    customary(
+        "ft",
+        &["'", "foot", "feet", "pie", "pies"],
+        METRE_PER_FOOT,
+        0.1,
+        0.01,
+    ),
 ];
 
 quantity! {
@@ -55,8 +90,8 @@ quantity! {
     /// Height above mean sea level, geopotential. Not a [`Length`]: it may be negative, and it is
     /// good for one thing, the pressure of the air.
     Altitude: "m", metres, in_metres, range -500.0, 9000.0, units &[
-        metric("m", &["metre", "meter", "metres", "meters"], 1.0, 10.0, 1.0),
-        customary("ft", &["'", "foot", "feet"], METRE_PER_FOOT, 10.0, 1.0),
+        metric("m", &["metre", "meter", "metres", "meters", "metro", "metros"], 1.0, 10.0, 1.0),
+        customary("ft", &["'", "foot", "feet", "pie", "pies"], METRE_PER_FOOT, 10.0, 1.0),
     ]
 }
 
@@ -66,8 +101,8 @@ quantity! {
         metric("mm²", &["sqmm"], 1e-6, 1.0, 0.1),
         metric("cm²", &["sqcm"], 1e-4, 0.1, 0.01),
         metric("m²", &["sqm"], 1.0, 0.1, 0.01),
-        customary("in²", &["sqin"], METRE_PER_INCH * METRE_PER_INCH, 0.01, 0.001),
-        customary("ft²", &["sqft"], METRE_PER_FOOT * METRE_PER_FOOT, 1.0, 0.1),
+        customary("in²", &["sqin", "pulg2"], METRE_PER_INCH * METRE_PER_INCH, 0.01, 0.001),
+        customary("ft²", &["sqft", "pie2", "pies2"], METRE_PER_FOOT * METRE_PER_FOOT, 1.0, 0.1),
     ]
 }
 linear!(Area);
@@ -75,12 +110,12 @@ linear!(Area);
 quantity! {
     /// A volume.
     Volume: "m³", cubic_metres, in_cubic_metres, range 0.0, 1e6, units &[
-        metric("L", &["litre", "liter", "litres", "liters", "dm3"], 1e-3, 0.1, 0.01),
+        metric("L", &["litre", "liter", "litres", "liters", "dm3", "litro", "litros"], 1e-3, 0.1, 0.01),
         metric("mL", &["cc", "cm3", "millilitre", "milliliter"], 1e-6, 1.0, 0.1),
         metric("m³", &["cubicmetre", "cubicmeter", "cum"], 1.0, 0.1, 0.01),
-        customary("in³", &["cuin"], CUBIC_METRE_PER_CUBIC_INCH, 0.1, 0.01),
-        customary("ft³", &["cuft"], CUBIC_METRE_PER_CUBIC_FOOT, 0.1, 0.01),
-        customary("gal", &["usgal", "gallon", "gallons"], CUBIC_METRE_PER_GALLON, 0.1, 0.01),
+        customary("in³", &["cuin", "pulg3"], CUBIC_METRE_PER_CUBIC_INCH, 0.1, 0.01),
+        customary("ft³", &["cuft", "pie3", "pies3"], CUBIC_METRE_PER_CUBIC_FOOT, 0.1, 0.01),
+        customary("gal", &["usgal", "gallon", "gallons", "galón", "galon", "galones"], CUBIC_METRE_PER_GALLON, 0.1, 0.01),
     ]
 }
 linear!(Volume);
@@ -89,8 +124,8 @@ quantity! {
     /// A plane angle.
     Angle: "rad", radians, in_radians,
     range -360.0 * RADIAN_PER_DEGREE, 360.0 * RADIAN_PER_DEGREE, units &[
-        metric("°", &["deg", "degree", "degrees"], RADIAN_PER_DEGREE, 1.0, 0.1),
-        metric("rad", &["radian", "radians"], 1.0, 0.01, 0.001),
+        metric("°", &["deg", "degree", "degrees", "grado", "grados"], RADIAN_PER_DEGREE, 1.0, 0.1),
+        metric("rad", &["radian", "radians", "radián", "radianes"], 1.0, 0.01, 0.001),
     ]
 }
 linear!(Angle);

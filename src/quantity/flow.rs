@@ -10,10 +10,10 @@ use super::{Area, Length, Volume};
 quantity! {
     /// A span of time.
     Time: "s", seconds, in_seconds, range 0.0, 1e10, units &[
-        metric("min", &["minute", "minutes", "mins"], 60.0, 1.0, 0.1),
-        metric("s", &["sec", "second", "seconds"], 1.0, 1.0, 0.1),
-        metric("h", &["hr", "hrs", "hour", "hours"], 3600.0, 0.1, 0.01),
-        metric("d", &["day", "days"], 86_400.0, 0.1, 0.01),
+        metric("min", &["minute", "minutes", "mins", "minuto", "minutos"], 60.0, 1.0, 0.1),
+        metric("s", &["sec", "second", "seconds", "seg", "segundo", "segundos"], 1.0, 1.0, 0.1),
+        metric("h", &["hr", "hrs", "hour", "hours", "hora", "horas"], 3600.0, 0.1, 0.01),
+        metric("d", &["day", "days", "día", "días", "dia", "dias"], 86_400.0, 0.1, 0.01),
     ]
 }
 linear!(Time);
@@ -36,7 +36,7 @@ quantity! {
         metric("L/min", &["lpm"], 1e-3 / 60.0, 1.0, 0.1),
         metric("m³/min", &["cmm"], 1.0 / 60.0, 0.1, 0.01),
         metric("m³/s", &[], 1.0, 0.001, 0.0001),
-        customary("cfm", &["ft3/min", "cuft/min"], CUBIC_METRE_PER_CUBIC_FOOT / 60.0, 1.0, 0.1),
+        customary("cfm", &["ft3/min", "cuft/min", "pcm", "pie3/min", "pies3/min"], CUBIC_METRE_PER_CUBIC_FOOT / 60.0, 1.0, 0.1),
         customary("gpm", &["gal/min"], CUBIC_METRE_PER_GALLON / 60.0, 0.1, 0.01),
     ]
 }

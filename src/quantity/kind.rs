@@ -147,6 +147,7 @@ impl QuantityKind {
     }
 }
 
-const GAUGE_MARKS: &[&str] = &["gauge", "gage", "g"];
-const ABSOLUTE_MARKS: &[&str] = &["absolute", "abs", "a"];
-const VACUUM_MARKS: &[&str] = &["vacuum", "vac", "v"];
+// A mark that ends another one stands after it.
+const GAUGE_MARKS: &[&str] = &["gauge", "gage", "g", "man", "rel", "manométrica"];
+const ABSOLUTE_MARKS: &[&str] = &["absolute", "absoluta", "abs", "a"];
+const VACUUM_MARKS: &[&str] = &["vacuum", "vac", "v", "devacío", "devacio", "vacío", "vacio"];

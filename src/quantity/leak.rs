@@ -25,7 +25,7 @@ quantity! {
         metric("Pa/s", &["pa/sec"], 1.0, 0.01, 0.0001),
         customary("psi/h", &["psi/hr", "psi/hour"], PASCAL_PER_PSI / SECONDS_PER_HOUR, 0.1, 0.01),
         customary("psi/d", &["psi/day"], PASCAL_PER_PSI / SECONDS_PER_DAY, 1.0, 0.1),
-        customary("micron/min", &["microns/min", "micron/minute"], PASCAL_PER_MICRON / 60.0, 1.0, 0.1),
+        customary("micron/min", &["microns/min", "micron/minute", "micrones/min", "micras/min"], PASCAL_PER_MICRON / 60.0, 1.0, 0.1),
     ]
 }
 linear!(PressureRate);
@@ -44,9 +44,9 @@ linear!(LeakRate);
 quantity! {
     /// Refrigerant that a leak loses over a year.
     YearlyLoss: "kg/s", kilograms_per_second, in_kilograms_per_second, range 0.0, 1e3, units &[
-        metric("g/year", &["g/yr", "g/y", "g/a"], 1e-3 / SECONDS_PER_YEAR, 1.0, 0.1),
-        metric("kg/year", &["kg/yr", "kg/y", "kg/a"], 1.0 / SECONDS_PER_YEAR, 0.1, 0.01),
-        customary("oz/year", &["oz/yr", "oz/y"], KILOGRAM_PER_OUNCE / SECONDS_PER_YEAR, 0.1, 0.01),
+        metric("g/year", &["g/yr", "g/y", "g/a", "g/año"], 1e-3 / SECONDS_PER_YEAR, 1.0, 0.1),
+        metric("kg/year", &["kg/yr", "kg/y", "kg/a", "kg/año"], 1.0 / SECONDS_PER_YEAR, 0.1, 0.01),
+        customary("oz/year", &["oz/yr", "oz/y", "oz/año"], KILOGRAM_PER_OUNCE / SECONDS_PER_YEAR, 0.1, 0.01),
     ]
 }
 linear!(YearlyLoss);

@@ -10,10 +10,10 @@ use super::{Area, Length, Time, Velocity, Volume, VolumeFlow};
 quantity! {
     /// A mass.
     Mass: "kg", kilograms, in_kilograms, range 0.0, 1e6, units &[
-        metric("kg", &["kilogram", "kilograms", "kilo", "kilos"], 1.0, 0.005, 0.001),
-        metric("g", &["gram", "grams", "gramme", "grammes"], 1e-3, 5.0, 0.1),
-        customary("lb", &["lbs", "pound", "pounds", "lbm"], KILOGRAM_PER_POUND, 0.01, 0.001),
-        customary("oz", &["ounce", "ounces"], KILOGRAM_PER_OUNCE, 0.1, 0.01),
+        metric("kg", &["kilogram", "kilograms", "kilo", "kilos", "kilogramo", "kilogramos"], 1.0, 0.005, 0.001),
+        metric("g", &["gram", "grams", "gramme", "grammes", "gramo", "gramos"], 1e-3, 5.0, 0.1),
+        customary("lb", &["lbs", "pound", "pounds", "lbm", "libra", "libras"], KILOGRAM_PER_POUND, 0.01, 0.001),
+        customary("oz", &["ounce", "ounces", "onza", "onzas"], KILOGRAM_PER_OUNCE, 0.1, 0.01),
     ]
 }
 linear!(Mass);
@@ -23,8 +23,8 @@ quantity! {
     MassPerLength: "kg/m", kilograms_per_metre, in_kilograms_per_metre, range 0.0, 1e4, units &[
         metric("g/m", &[], 1e-3, 1.0, 0.1),
         metric("kg/m", &[], 1.0, 0.01, 0.001),
-        customary("oz/ft", &[], KILOGRAM_PER_OUNCE / METRE_PER_FOOT, 0.01, 0.001),
-        customary("lb/ft", &[], KILOGRAM_PER_POUND / METRE_PER_FOOT, 0.01, 0.001),
+        customary("oz/ft", &["oz/pie"], KILOGRAM_PER_OUNCE / METRE_PER_FOOT, 0.01, 0.001),
+        customary("lb/ft", &["lb/pie"], KILOGRAM_PER_POUND / METRE_PER_FOOT, 0.01, 0.001),
     ]
 }
 linear!(MassPerLength);

@@ -22,14 +22,20 @@ const TECHNICAL_ATMOSPHERE: Unit = metric(
 );
 const PSI: Unit = customary(
     "psi",
-    &["lbf/in2", "lb/in2", "poundspersquareinch"],
+    &[
+        "lbf/in2",
+        "lb/in2",
+        "lbf/pulg2",
+        "lb/pulg2",
+        "poundspersquareinch",
+    ],
     PASCAL_PER_PSI,
     1.0,
     0.1,
 );
 const INCH_OF_MERCURY: Unit = customary(
     "inHg",
-    &["\"hg", "inchhg"],
+    &["\"hg", "inchhg", "pulghg"],
     PASCAL_PER_INCH_OF_MERCURY,
     0.1,
     0.01,
@@ -52,9 +58,9 @@ quantity! {
         BAR, KILOPASCAL, MEGAPASCAL, PASCAL, MILLIBAR, TECHNICAL_ATMOSPHERE,
         MILLIMETRE_OF_MERCURY,
         metric("torr", &[], PASCAL_PER_TORR, 0.1, 0.01),
-        metric("atm", &["atmosphere", "atmospheres"], PASCAL_PER_ATMOSPHERE, 0.01, 0.001),
+        metric("atm", &["atmosphere", "atmospheres", "atmósfera", "atmósferas", "atmosferas"], PASCAL_PER_ATMOSPHERE, 0.01, 0.001),
         PSI, INCH_OF_MERCURY,
-        customary("micron", &["microns", "um", "umhg", "mtorr", "millitorr"], PASCAL_PER_MICRON, 10.0, 1.0),
+        customary("micron", &["microns", "micrón", "micrones", "micra", "micras", "um", "umhg", "mtorr", "millitorr"], PASCAL_PER_MICRON, 10.0, 1.0),
     ]
 }
 
@@ -90,7 +96,7 @@ quantity! {
         below("bar vac", &["bar"], BAR),
         below("Pa vac", &["pa"], PASCAL),
         below("mmHg vac", &["mmhg"], MILLIMETRE_OF_MERCURY),
-        below("inHg vac", &["inhg", "\"hg"], INCH_OF_MERCURY),
+        below("inHg vac", &["inhg", "\"hg", "pulghg"], INCH_OF_MERCURY),
         below("psi vac", &["psi"], PSI),
     ]
 }
@@ -99,7 +105,7 @@ quantity! {
     /// A difference of two pressures: a drop along a line, a margin, an uncertainty.
     PressureDifference: "Pa", pascals, in_pascals, range -1e8, 1e8, units &[
         KILOPASCAL, BAR, MEGAPASCAL, PASCAL, MILLIBAR, PSI, INCH_OF_MERCURY,
-        customary("micron", &["microns", "mtorr"], PASCAL_PER_MICRON, 10.0, 1.0),
+        customary("micron", &["microns", "micrón", "micrones", "micra", "micras", "mtorr"], PASCAL_PER_MICRON, 10.0, 1.0),
     ]
 }
 linear!(PressureDifference);

@@ -48,6 +48,8 @@ pub fn steps(
     let decimals = decimals_of(step).min(MOST_DECIMALS);
     let figure = unit.from_si(si);
     let own = decimals_in(text).max(decimals);
+    // `7,430` would be refused where it is entered: it could be thousands.
+    let entered = if own == 3 { Notation::POINT } else { notation };
     counts
         .iter()
         .map(|count| {
@@ -57,7 +59,7 @@ pub fn steps(
                 label: format!("{sign}{}", with_decimals(count * step, decimals, notation)),
                 text: checked(kind, unit.to_si(next))
                     .is_ok()
-                    .then(|| format!("{} {}", with_decimals(next, own, notation), unit.symbol)),
+                    .then(|| format!("{} {}", with_decimals(next, own, entered), unit.symbol)),
             }
         })
         .collect()

@@ -34,18 +34,18 @@ quantity! {
     /// let wrong: Energy = Torque::newton_metres(38.0);
     /// ```
     Torque: "N·m", newton_metres, in_newton_metres, range 0.0, 1e5, units &[
-        metric("N·m", &["newtonmetre", "newtonmeter", "newtonmetres", "newtonmeters"], 1.0, 1.0, 0.1),
+        metric("N·m", &["newtonmetro", "newtonmetros", "newtonmetre", "newtonmeter", "newtonmetres", "newtonmeters"], 1.0, 1.0, 0.1),
         metric("N·cm", &[], 0.01, 10.0, 1.0),
         metric("kgf·m", &["kgm", "kpm"], STANDARD_GRAVITY, 0.1, 0.01),
         metric("kgf·cm", &["kgcm", "kpcm"], STANDARD_GRAVITY / 100.0, 10.0, 1.0),
         customary(
             "ft·lbf",
-            &["ftlb", "ftlbs", "lbft", "lbsft", "lbfft", "footpound", "footpounds", "poundfoot", "poundfeet"],
+            &["ftlb", "ftlbs", "lbft", "lbsft", "lbfft", "footpound", "footpounds", "poundfoot", "poundfeet", "lbpie", "lbspie", "lbfpie", "pielb", "pielbf", "librapie", "libraspie", "pielibra", "pielibras"],
             NEWTON_METRE_PER_POUND_FORCE_FOOT, 1.0, 0.1,
         ),
         customary(
             "in·lbf",
-            &["inlb", "inlbs", "lbin", "lbsin", "lbfin", "inchpound", "inchpounds"],
+            &["inlb", "inlbs", "lbin", "lbsin", "lbfin", "inchpound", "inchpounds", "lbpulg", "lbspulg", "lbfpulg", "pulglb", "pulglbf", "librapulgada", "libraspulgada"],
             NEWTON_METRE_PER_POUND_FORCE_INCH, 10.0, 1.0,
         ),
     ]
@@ -71,9 +71,9 @@ quantity! {
     Power: "W", watts, in_watts, range -1e9, 1e9, units &[
         metric("kW", &["kilowatt", "kilowatts"], 1e3, 0.1, 0.01),
         metric("W", &["watt", "watts"], 1.0, 10.0, 1.0),
-        metric("kcal/h", &["kcal/hr"], 1e3 * JOULE_PER_CALORIE / 3600.0, 10.0, 1.0),
+        metric("kcal/h", &["kcal/hr", "frig/h", "frigorías/h", "frigorias/h"], 1e3 * JOULE_PER_CALORIE / 3600.0, 10.0, 1.0),
         customary("Btu/h", &["btuh", "btu/hr", "btuhr"], JOULE_PER_BTU / 3600.0, 100.0, 1.0),
-        customary("tonr", &["ton", "tons", "tr", "rt"], WATT_PER_TON_OF_REFRIGERATION, 0.1, 0.01),
+        customary("tonr", &["ton", "tons", "tr", "rt", "tonelada", "toneladas"], WATT_PER_TON_OF_REFRIGERATION, 0.1, 0.01),
         customary("hp", &["horsepower"], WATT_PER_HORSEPOWER, 0.1, 0.01),
     ]
 }

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 
 use crate::calc::Problem;
 use crate::job::JobInput;
+use crate::job::link::LinkProblem;
 use crate::registry;
 use crate::tables::Source;
 
@@ -14,6 +15,7 @@ pub fn catalogue() -> Value {
     let entries = registry::catalogue(&mut generator);
     let problem = generator.subschema_for::<Problem>();
     let source = generator.subschema_for::<Source>();
+    let link_problem = generator.subschema_for::<LinkProblem>();
     let calculations: serde_json::Map<String, Value> = entries
         .into_iter()
         .map(|entry| {
@@ -41,8 +43,9 @@ pub fn catalogue() -> Value {
             },
             "problem": problem,
             "source": source,
+            "linkProblem": link_problem,
         },
-        "required": ["calculations", "problem", "source"],
+        "required": ["calculations", "problem", "source", "linkProblem"],
         "additionalProperties": false,
         "$defs": generator.definitions(),
     })

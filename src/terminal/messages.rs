@@ -40,8 +40,18 @@ impl Messages {
 
     /// The sentence for a problem as it stands in JSON: its code with its arguments.
     pub fn problem(&self, problem: &Map<String, Value>) -> String {
+        self.of_kind("problem", "code", problem)
+    }
+
+    /// The sentence of a word in JSON, whose id is `beginning-word`, with what stands beside it as its arguments.
+    pub(super) fn of_kind(
+        &self,
+        beginning: &str,
+        kind: &str,
+        problem: &Map<String, Value>,
+    ) -> String {
         let code = problem
-            .get("code")
+            .get(kind)
             .and_then(Value::as_str)
             .unwrap_or_default();
         let kind = problem
@@ -55,7 +65,7 @@ impl Messages {
                 FluentValue::String(self.argument(name, value, kind)),
             );
         }
-        self.sentence(&format!("problem-{code}"), &arguments)
+        self.sentence(&format!("{beginning}-{code}"), &arguments)
     }
 
     fn sentence(&self, id: &str, arguments: &FluentArgs<'_>) -> String {

@@ -1,9 +1,15 @@
 //! The page's door: converts, calls, converts. The only room that knows JavaScript exists.
 
+#[cfg(feature = "further")]
+mod job_link;
+
 use js_sys::{Array, Object, Reflect};
 use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::{JsCast, JsError, JsValue, wasm_bindgen};
+
+#[cfg(feature = "further")]
+pub use job_link::{read_job_link, write_job_link};
 
 use crate::quantity::{
     self, Arrived, DEEPEST_INPUT, Length, Notation, Precision, QuantityKind, System,

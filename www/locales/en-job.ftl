@@ -749,3 +749,11 @@ evacuate-pump = Pump
 evacuate-pump-now = The pump draws now
 evacuate-pump-again = It draws anew, from now
 evacuate-cores-detail = Their bore holds the pump back most
+
+# A job as a link.
+link-problem-not-a-link = This is no link of a job.
+link-problem-damaged = This link was cut off or changed on its way. Ask for it again, or for the file.
+link-problem-newer-version = A newer version of this page has written this link ({ $found }; this page reads up to { $known }). Update first.
+link-problem-too-large = { $characters } characters are more than a link may have ({ $most }). Send the file instead.
+link-problem-beyond-bounds = This document is larger than any job.
+link-problem-not-a-document = This is no document of a job.

@@ -6,6 +6,7 @@ problem-missing = Needed here, for example { $example }.
 problem-not-a-number = No figure at place { $at }: “{ $found }”. Write it as { $example }.
 problem-division-by-zero = A fraction cannot have 0 below the line.
 problem-ambiguous-number = “{ $found }” can be { $decimal } or { $thousands }. Write the one you mean.
+point-is-decimal = “{ $found }” is read with a decimal point, as { $decimal }.
 problem-not-finite = Too large to be a figure.
 problem-unit-missing = Add the unit: { $accepted }.
 problem-unknown-unit = “{ $found }” is no unit known here. These are: { $accepted }.
@@ -282,6 +283,10 @@ quantity-heat-flow-per-length = heat per length
 ## Settings.
 
 settings-heading = Settings
+settings-language = Language
+settings-language-of-page = Sentences, dates and the decimal mark
+settings-language-browser = As the phone
+settings-language-missing = Not on this phone yet: it is spoken as soon as it has come.
 settings-units = Units
 settings-units-metric = Metric
 settings-units-customary = Inch, pound

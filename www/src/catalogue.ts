@@ -1480,6 +1480,53 @@ export type TubeSeries = "astm-b280" | "en-12735-1";
  */
 export type VapourState = "saturated" | "superheated";
 /**
+ * What is wrong.
+ */
+export type LinkProblem =
+  | {
+      kind: "not-a-link";
+    }
+  | {
+      kind: "damaged";
+    }
+  | {
+      /**
+       * The version it says.
+       */
+      found: number;
+      kind: "newer-version";
+      /**
+       * The latest version that can be read.
+       */
+      known: number;
+    }
+  | {
+      /**
+       * Its characters.
+       */
+      characters: number;
+      kind: "too-large";
+      /**
+       * The most there may be.
+       */
+      most: number;
+    }
+  | {
+      bound: LinkBound;
+      kind: "beyond-bounds";
+      /**
+       * The most there may be.
+       */
+      most: number;
+    }
+  | {
+      kind: "not-a-document";
+    };
+/**
+ * What of a document is bounded.
+ */
+export type LinkBound = "bytes" | "parts" | "depth";
+/**
  * What kind of thing a source is.
  */
 export type SourceKind = "standard" | "handbook" | "public-agency" | "reference-library" | "common-practice";
@@ -1570,6 +1617,7 @@ export interface Catalogue {
       input: WaterSaturationInput;
     };
   };
+  linkProblem: LinkProblem;
   problem: Problem;
   source: Source;
 }

@@ -1,7 +1,7 @@
 // The one way to the calculation core. Everything is known here by name and type; nothing is computed.
 
 import * as firstCore from "../generated/first/coldwright.js";
-import type { Catalogue, Problem, QuantityKind, Source, Stage, TubeSeries } from "./catalogue";
+import type { Catalogue, LinkProblem, Problem, QuantityKind, Source, Stage, TubeSeries } from "./catalogue";
 import { decimalMark } from "./locale";
 
 export type * from "./catalogue";
@@ -40,6 +40,7 @@ export interface Limits {
 
 /** The core in use: at first what answers the first screen, which is small and soon there, then the whole. */
 let core: typeof firstCore = firstCore;
+let further: typeof import("../generated/coldwright.js") | undefined;
 let wholeCore: Promise<void> | undefined;
 
 /** Makes the first screen's part of the core ready; everything else here must wait for it. */
@@ -59,7 +60,7 @@ export function startWholeCore(): Promise<void> {
 async function fetchWholeCore(): Promise<void> {
   const whole = await import("../generated/coldwright.js");
   await whole.default({ module_or_path: WHOLE_MODULE });
-  core = whole;
+  core = further = whole;
 }
 
 /** The latest replies. The core is pure: the same question has the same answer, so that a key in one field costs nothing elsewhere. */
@@ -89,6 +90,26 @@ export function assess(document: object, now: string, stage: Stage | null): Repl
   known.clear();
   known.set(question, reply);
   return reply;
+}
+
+/** A job as the text of a link, or why it has none; `too-large` says how many characters it would have. */
+export type WrittenJobLink =
+  | { readonly text: string; readonly photosLeftOut: number }
+  | { readonly problem: LinkProblem };
+
+/** The document of a job as the text of a link, of A-Z a-z 0-9 - _. Photos are not in it. Needs the whole core. */
+export function writeJobLink(document: object): WrittenJobLink {
+  return wholly().writeJobLink(document) as WrittenJobLink;
+}
+
+/** The document that a link carries, still unchecked by the store's `treeOf`; or why it cannot be read. Needs the whole core. */
+export function readJobLink(text: string): { readonly document: unknown } | { readonly problem: LinkProblem } {
+  return wholly().readJobLink(text) as ReturnType<typeof readJobLink>;
+}
+
+function wholly(): typeof import("../generated/coldwright.js") {
+  if (further === undefined) throw new Error("the whole core is not there yet");
+  return further;
 }
 
 /** An SI number in a unit of its quantity, rounded as the precision says. */

@@ -6,19 +6,23 @@ import type { FunctionComponent, VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { arriveLate } from "./arrival";
 import { startWholeCore } from "./core";
+import { fetchSentencesOf, type SentencePart } from "./locale";
 
 type Views<Name extends string> = Readonly<Record<Name, FunctionComponent>>;
 
-/** Views that come in one file; `load` imports it. */
+/** Views that come in one file; `load` imports it, `parts` are the sentences that they say. */
 class FetchedViews<Name extends string> {
   private views: Views<Name> | undefined;
   private fetching: Promise<void> | undefined;
 
-  constructor(private readonly load: () => Promise<Views<Name>>) {}
+  constructor(
+    private readonly load: () => Promise<Views<Name>>,
+    private readonly parts: readonly SentencePart[],
+  ) {}
 
   /** Fetches them; without a signal in the first visit, the next call tries again. */
   fetch(then: () => void = () => {}): void {
-    this.fetching ??= Promise.all([this.load(), startWholeCore()]).then(
+    this.fetching ??= Promise.all([this.load(), startWholeCore(), ...this.parts.map(fetchSentencesOf)]).then(
       ([views]) => {
         this.views = views;
       },
@@ -44,10 +48,10 @@ class FetchedViews<Name extends string> {
   }
 }
 
-const fluidCards = new FetchedViews<keyof typeof import("./views/fluid-cards")>(() => import("./views/fluid-cards"));
-const jobCards = new FetchedViews<keyof typeof import("./views/job-cards")>(() => import("./views/job-cards"));
+const fluidCards = new FetchedViews<keyof typeof import("./views/fluid-cards")>(() => import("./views/fluid-cards"), ["cards"]);
+const jobCards = new FetchedViews<keyof typeof import("./views/job-cards")>(() => import("./views/job-cards"), ["cards"]);
 
-const jobScreens = new FetchedViews<keyof typeof import("./views/job-screens")>(() => import("./views/job-screens"));
+const jobScreens = new FetchedViews<keyof typeof import("./views/job-screens")>(() => import("./views/job-screens"), ["cards", "job"]);
 
 /** Fetches all of them. */
 export function fetchCards(): void {

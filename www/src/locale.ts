@@ -1,23 +1,75 @@
-// Every visible sentence, by message id, from locales/*.ftl.
+// Every visible sentence, by message id, from locales/*.ftl, and how figures and times are written: in the one
+// language that is spoken. Only its files are fetched before the first figures.
 
 import { FluentBundle, type FluentResource, type FluentVariable } from "@fluent/bundle";
-import { messages } from "../locales/en.ftl";
+import { decimalMarkOf, localeOf, type Language } from "./language";
 
 export type MessageArguments = Record<string, FluentVariable>;
 
-/** The language of the page, as in its `lang` attribute. */
-export const language = "en";
+/** Which views the sentences of a file come with: the first screen, all cards, the jobs. */
+export type SentencePart = "first" | "cards" | "job";
 
-/** How figures are written in this language. */
-export const decimalMark = ".";
+type SentenceFile = () => Promise<{ readonly messages: FluentResource }>;
 
-// Isolating marks would stand around every figure that a person copies.
-const bundle = new FluentBundle(language, { useIsolating: false });
-bundle.addResource(messages);
+const files: Readonly<Record<Language, Readonly<Record<SentencePart, SentenceFile>>>> = {
+  en: {
+    first: () => import("../locales/en.ftl"),
+    cards: () => import("../locales/en-cards.ftl"),
+    job: () => import("../locales/en-job.ftl"),
+  },
+  es: {
+    first: () => import("../locales/es.ftl"),
+    cards: () => import("../locales/es-cards.ftl"),
+    job: () => import("../locales/es-job.ftl"),
+  },
+};
 
-/** Adds the sentences of views that are fetched later. */
-export function addMessages(resource: FluentResource): void {
-  bundle.addResource(resource);
+/** The language that is spoken, as in the page's `lang` attribute. */
+export let language: Language = "en";
+
+/** The same with its region, as the browser has it: it decides how figures, days and times are written. */
+export let locale: string = language;
+
+/** How figures are written. */
+export let decimalMark = ".";
+
+let bundle = new FluentBundle(locale);
+let wanted: Language = language;
+const parts = new Set<SentencePart>(["first"]);
+
+/** Speaks a language from when all its sentences are here that are in use; until then the one before. */
+export async function speak(chosen: Language): Promise<void> {
+  wanted = chosen;
+  try {
+    await fetchSentences();
+  } catch (reason) {
+    if (wanted === chosen) wanted = language;
+    throw reason;
+  }
+}
+
+/** Sentences of views that are fetched later. */
+export async function fetchSentencesOf(part: SentencePart): Promise<void> {
+  parts.add(part);
+  await fetchSentences();
+}
+
+async function fetchSentences(): Promise<void> {
+  const [asked, count] = [wanted, parts.size];
+  const resources = await Promise.all([...parts].map((part) => files[asked][part]()));
+  // Meanwhile another language or part may have come to be wanted.
+  if (asked !== wanted || count !== parts.size) return fetchSentences();
+  takeUp(asked, resources.map(({ messages }) => messages));
+}
+
+function takeUp(spoken: Language, resources: readonly FluentResource[]): void {
+  language = spoken;
+  locale = localeOf(spoken);
+  decimalMark = decimalMarkOf(locale);
+  // Isolating marks would stand around every figure that a person copies.
+  bundle = new FluentBundle(locale, { useIsolating: false });
+  for (const resource of resources) bundle.addResource(resource);
+  document.documentElement.lang = spoken;
 }
 
 /** The sentence of a message id. An unknown id is shown as such: it is a defect, and must be seen. */
@@ -36,4 +88,17 @@ export function message(id: string, args?: MessageArguments): string {
 /** Whether there is a message with this id. */
 export function hasMessage(id: string): boolean {
   return bundle.hasMessage(id);
+}
+
+/**
+ * A text whose figures have a decimal point, with the mark of the language. Before just three digits the point
+ * stays: `7,430` could be read as thousands, and is refused where it is entered.
+ */
+export function withDecimalMark(text: string): string {
+  return text.replace(/(\d)\.(?!\d{3}(?!\d))(?=\d)/g, `$1${decimalMark}`);
+}
+
+/** A plain number as it is read, without a unit. */
+export function numberText(number: number): string {
+  return String(number).replace(".", decimalMark);
 }

@@ -6,7 +6,8 @@ import { arrive } from "./arrival";
 import { startFirstCore } from "./core";
 import { showCrash } from "./crash";
 import { fetchCards } from "./fetched";
-import { message } from "./locale";
+import { chosenLanguage } from "./language";
+import { language, message, speak } from "./locale";
 import { keepOffline } from "./offline";
 import { routeOf } from "./routes";
 import { applyToDocument, listenToSettings } from "./settings";
@@ -18,6 +19,7 @@ const root = document.getElementById("page") ?? document.body;
 let hasCrashed = false;
 let isDrawingDue = false;
 let shownPath: string | undefined;
+let shownLanguage: string | undefined;
 
 function crash(reason: unknown): void {
   if (hasCrashed) return;
@@ -47,19 +49,33 @@ function draw(): void {
     crash(reason);
     return;
   }
-  if (path === shownPath) return;
+  if (path === shownPath && language === shownLanguage) return;
   document.title = message("page-title", { place: message(title) });
+  shownLanguage = language;
+  if (path === shownPath) return;
   if (shownPath !== undefined) arrive();
   shownPath = path;
 }
 
+/** Changes over once the sentences are here; without a signal in the first visit, the language stays as it is. */
+function speakChosen(): void {
+  speak(chosenLanguage()).then(drawSoon, (reason: unknown) => console.warn(reason));
+}
+
+function settingsChanged(): void {
+  if (chosenLanguage() !== language) speakChosen();
+  drawSoon();
+}
+
 async function start(): Promise<void> {
+  const sentences = speak(chosenLanguage());
   const core = startFirstCore();
   applyStyle(style);
   applyToDocument();
-  await core;
+  await Promise.all([core, sentences]);
   listenToAddress(drawSoon);
-  listenToSettings(drawSoon);
+  listenToSettings(settingsChanged);
+  addEventListener("languagechange", speakChosen);
   draw();
   fetchCards();
   await keepOffline(drawSoon);

@@ -1,4 +1,4 @@
-// Choices that outlive a visit: units, theme, the hand, the wrench and the tool that were last in it.
+// Choices that outlive a visit: language, units, theme, the hand, the wrench and the tool that were last in it.
 // A link never changes them; only the person does.
 
 import type { QuantityKind } from "./catalogue";
@@ -8,6 +8,8 @@ export type Hand = "right" | "left";
 export type UnitSystem = "metric" | "customary";
 
 export interface Settings {
+  /** Empty: as the browser has it. */
+  readonly language: string;
   readonly theme: Theme;
   readonly hand: Hand;
   /** Units of everything that has no choice of its own in `units`. */
@@ -19,6 +21,7 @@ export interface Settings {
 }
 
 export const initialSettings: Settings = {
+  language: "",
   theme: "system",
   hand: "right",
   system: "metric",
@@ -100,8 +103,9 @@ function readStored(): Settings {
 
 /** Takes from something stored whatever still is a choice. */
 function readSettings(stored: unknown): Settings {
-  const { theme, hand, system, units, kit } = recordOf(stored);
+  const { language, theme, hand, system, units, kit } = recordOf(stored);
   return {
+    language: typeof language === "string" ? language : initialSettings.language,
     theme: oneOf(["system", "day", "dark", "sunlight"], theme) ?? initialSettings.theme,
     hand: oneOf(["right", "left"], hand) ?? initialSettings.hand,
     system: oneOf(["metric", "customary"], system) ?? initialSettings.system,

@@ -1,6 +1,6 @@
 // Moments: as the core takes them, and as people read them.
 
-import { language } from "../locale";
+import { locale } from "../locale";
 
 /** Now, as a job records it: universal time, and after the clock was set how often it has been. */
 export function momentNow(clockChanges = 0, at = Date.now()): string {
@@ -18,12 +18,12 @@ function zoneMark(): string {
   return [0, 6].map((month) => new Date(2026, month, 1).getTimezoneOffset()).join(" ");
 }
 
-/** Made once, since a list has many moments; anew where the phone has gone to another zone, for it keeps the one it was made in. */
+/** Made once, since a list has many moments; anew for another language and where the phone has gone to another zone, for it keeps the one it was made in. */
 function writerOf(options: Intl.DateTimeFormatOptions): () => Intl.DateTimeFormat {
-  let [writer, zone] = [undefined as Intl.DateTimeFormat | undefined, ""];
+  let [writer, made] = [undefined as Intl.DateTimeFormat | undefined, ""];
   return () => {
-    const here = zoneMark();
-    if (writer === undefined || zone !== here) [writer, zone] = [new Intl.DateTimeFormat(language, options), here];
+    const here = `${locale} ${zoneMark()}`;
+    if (writer === undefined || made !== here) [writer, made] = [new Intl.DateTimeFormat(locale, options), here];
     return writer;
   };
 }
@@ -51,10 +51,10 @@ export function isMoment(text: string): boolean {
 
 /** The time of day alone. */
 export function timeOfDay(moment: string): string {
-  return dateOf(moment)?.toLocaleTimeString(language, { timeStyle: "short" }) ?? moment;
+  return dateOf(moment)?.toLocaleTimeString(locale, { timeStyle: "short" }) ?? moment;
 }
 
 /** The day alone. */
 export function dayText(moment: string): string {
-  return dateOf(moment)?.toLocaleDateString(language, { dateStyle: "medium" }) ?? moment;
+  return dateOf(moment)?.toLocaleDateString(locale, { dateStyle: "medium" }) ?? moment;
 }

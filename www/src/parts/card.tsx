@@ -10,7 +10,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import type { Answer, Name, Problem, Reply } from "../core";
-import { message } from "../locale";
+import { message, withDecimalMark } from "../locale";
 import { ExampleButton } from "./example-button";
 import { isUntouched, writeOut } from "./fields";
 
@@ -24,11 +24,12 @@ export function Card({ name, example, fromKit = [], children }: {
   readonly children: ComponentChildren;
 }): JSX.Element {
   useEffect(() => writeOut(fromKit), []);
+  const shown = Object.fromEntries(Object.entries(example).map(([field, text]) => [field, withDecimalMark(text)]));
   return (
     <main class={`card ${name}`}>
       <h1>{message(`title-${name}`)}</h1>
       <p class="note">{message(`intro-${name}`)}</p>
-      <ExampleButton example={example} />
+      <ExampleButton example={shown} />
       {children}
     </main>
   );

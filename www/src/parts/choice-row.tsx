@@ -9,6 +9,8 @@ export interface Choice {
   readonly label: string;
   /** What the choice means, in smaller letters. */
   readonly detail?: string;
+  /** The language of the label, where it is not the page's. */
+  readonly lang?: string;
 }
 
 export interface ChoiceRowProps {
@@ -31,10 +33,10 @@ export function ChoiceRow(props: ChoiceRowProps): JSX.Element {
     <fieldset class={["choices", ...arrangement].join(" ")}>
       <legend>{legend}</legend>
       <div class="choice-cells">
-        {choices.map(({ word, label, detail }) => (
+        {choices.map(({ word, label, detail, lang }) => (
           <label key={word}>
             <input type="radio" name={name} value={word} checked={word === chosen} onChange={() => onChoose(word)} />
-            <span>
+            <span lang={lang}>
               {label}
               {detail !== undefined && <small>{detail}</small>}
             </span>

@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import type { Problem, QuantityKind } from "../core";
-import { hasMessage, message } from "../locale";
+import { decimalMark, hasMessage, message } from "../locale";
 import { unitOf } from "../unit-choice";
 import { changeUnit, isMistake, isWanted, lastName, problemOf, problemText, settle, takesUnit, textOf, write } from "./fields";
 import { UnitSwitch } from "./unit-switch";
@@ -95,10 +95,10 @@ export function ProblemLine({ name, problem, unit, of }: {
   readonly unit?: string | undefined;
   readonly of?: string;
 }): JSX.Element {
-  const sentence = problem && problemText(problem, unit);
+  const sentence = problem === undefined ? pointNote(textOf(name)) : problemText(problem, unit);
   return (
     <p
-      class={problem && isWanted(problem) ? "problem wanted" : "problem"}
+      class={problem === undefined || isWanted(problem) ? "problem wanted" : "problem"}
       id={`problem-of-${name}`}
       role="status"
       data-problem-of={problem && name}
@@ -106,6 +106,12 @@ export function ProblemLine({ name, problem, unit, of }: {
       {sentence !== undefined && of !== undefined ? `${of}: ${sentence}` : sentence}
     </p>
   );
+}
+
+/** Where a comma parts the fraction, a point may have been meant to part thousands: how it was read must be seen. */
+function pointNote(text: string): string | undefined {
+  const found = decimalMark === "," ? /^[^\d]*([1-9]\d{0,2}\.\d{3})(?![\d.,])/.exec(text)?.[1] : undefined;
+  return found === undefined ? undefined : message("point-is-decimal", { found, decimal: found.replace(".", decimalMark) });
 }
 
 function SignButton({ name, label }: { readonly name: string; readonly label: string }): JSX.Element {

@@ -2,7 +2,7 @@
 
 import { enterAll, place } from "../address";
 import { cards } from "../card-list";
-import { message } from "../locale";
+import { message, withDecimalMark } from "../locale";
 import { show, units, type Problem, type QuantityKind } from "../core";
 import { keepInKit, settings } from "../settings";
 import { unitOf } from "../unit-choice";
@@ -207,6 +207,7 @@ function argument(name: string, found: unknown, quantity: QuantityKind | undefin
   }
   if (name === "quantity" || (name === "found" && quantity !== undefined)) return message(`quantity-${String(found)}`);
   if (name === "with") return message(`field-${lastName(String(found))}`);
+  if (name === "example") return withDecimalMark(String(found));
   return String(found);
 }
 

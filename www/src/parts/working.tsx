@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, JSX } from "preact";
 import type { Figure, QuantityKind, Step } from "../core";
-import { message } from "../locale";
+import { message, numberText } from "../locale";
 import { unitOf } from "../unit-choice";
 import { figureText } from "./figures";
 import { SourceList } from "./sources";
@@ -99,5 +99,5 @@ const plainNumbers: readonly string[] = [
 ];
 
 function valueText({ quantity, si, meaning }: Figure, units: UnitsOfSteps): string {
-  return plainNumbers.includes(meaning) ? String(Number(si.toPrecision(5))) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
+  return plainNumbers.includes(meaning) ? numberText(Number(si.toPrecision(5))) : figureText(quantity, si, "significant", units[quantity] ?? unitOf(quantity));
 }

@@ -1,12 +1,9 @@
 // The screens of the jobs, a file of their own in the built page: see fetched.tsx.
 
 import "../fetched-resources";
-import { messages } from "../../locales/en-job.ftl";
-import { addMessages } from "../locale";
 import { applyStyle } from "../style";
 import style from "../styles/jobs.css";
 
-addMessages(messages);
 applyStyle(style);
 
 export { Jobs } from "./jobs";

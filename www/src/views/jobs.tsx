@@ -27,7 +27,7 @@ export function Jobs(): JSX.Element {
         <button class="framed" data-action="new-job" disabled={shelf === undefined} onClick={() => begin(newJob())}>
           {message("jobs-new")}
         </button>
-        <button class="framed" data-action="practice-job" disabled={shelf === undefined} onClick={() => begin(practiceJob())}>
+        <button class="framed" data-action="practice-job" disabled={shelf === undefined} onClick={async () => begin(await practiceJob())}>
           {message("jobs-practice")}
         </button>
       </div>

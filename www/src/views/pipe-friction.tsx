@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import { calculate, type PipeFrictionAnswer } from "../core";
-import { message } from "../locale";
+import { message, numberText } from "../locale";
 import { answerOf, Card, problemsOf } from "../parts/card";
 import { CardFields, inputOf, type CardField } from "../parts/card-fields";
 import { figureText } from "../parts/figures";
@@ -76,5 +76,5 @@ function Others({ answer }: { readonly answer: PipeFrictionAnswer }): JSX.Elemen
 
 /** A number without a unit, as fine as the method is. */
 function plain(number: number): string {
-  return String(Number(number.toPrecision(3)));
+  return numberText(Number(number.toPrecision(3)));
 }

@@ -4,7 +4,8 @@ import type { JSX } from "preact";
 import { bibliography, calculate, units } from "../core";
 import { build, coreEdition } from "../edition";
 import { jobPart } from "../fetched";
-import { message } from "../locale";
+import { languageNames, languages } from "../language";
+import { language, message } from "../locale";
 import { Cautions } from "../parts/cautions";
 import { ChoiceRow } from "../parts/choice-row";
 import { Disclosure } from "../parts/disclosure";
@@ -26,6 +27,7 @@ export function SettingsView(): JSX.Element {
   return (
     <main class="settings">
       <h1>{message("settings-heading")}</h1>
+      <LanguageChoice />
       <Units />
       <Look />
       <Kit />
@@ -49,6 +51,30 @@ export function SettingsView(): JSX.Element {
         <p class="note">{message("settings-sources-intro")}</p>
       </section>
     </main>
+  );
+}
+
+function LanguageChoice(): JSX.Element {
+  const chosen = settings().language;
+  const names = languages.map((word) => ({ word, label: languageNames[word], lang: word }));
+  return (
+    <section>
+      <h2>{message("settings-language")}</h2>
+      <ChoiceRow
+        name="language"
+        legend={message("settings-language-of-page")}
+        beside
+        chosen={chosen}
+        onChoose={(word) => choose({ language: word })}
+        choices={[{ word: "", label: message("settings-language-browser") }, ...names]}
+      >
+        {chosen !== "" && chosen !== language && (
+          <p class="note" role="status">
+            {message("settings-language-missing")}
+          </p>
+        )}
+      </ChoiceRow>
+    </section>
   );
 }
 

@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import type { ChargeAnswer } from "../../core";
-import { message } from "../../locale";
+import { message, numberText } from "../../locale";
 import { figureText } from "../../parts/figures";
 import { Row, Rows } from "../../parts/rows";
 import { SourceList } from "../../parts/sources";
@@ -21,7 +21,7 @@ export function WarmingRows({ answer }: { readonly answer: ChargeAnswer }): JSX.
             mark={report}
             name={message(`facts-warming-${report}`)}
             figure={figureText("mass", warming[report], "significant")}
-            beneath={`× ${Number(warming.potentials[report].figure.toPrecision(5))}`}
+            beneath={`× ${numberText(Number(warming.potentials[report].figure.toPrecision(5)))}`}
           />
         ))}
       </Rows>

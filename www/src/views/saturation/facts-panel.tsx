@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import type { RefrigerantFacts, SaturationAnswer, SourceId } from "../../core";
-import { message } from "../../locale";
+import { message, numberText } from "../../locale";
 import { Disclosure } from "../../parts/disclosure";
 import { figureText } from "../../parts/figures";
 import { Row, Rows } from "../../parts/rows";
@@ -47,7 +47,7 @@ export function FactsPanel({ facts: answer }: { readonly facts: SaturationAnswer
 
 /** A small figure keeps its decimals, a large one is no better than its report's whole number. */
 function Warming({ warming }: { readonly warming: RefrigerantFacts["globalWarmingPotential"] }): JSX.Element {
-  const told = (figure: number): string => (figure < 10 ? String(Number(figure.toPrecision(2))) : figure.toFixed(0));
+  const told = (figure: number): string => (figure < 10 ? numberText(Number(figure.toPrecision(2))) : figure.toFixed(0));
   return (
     <>
       {(["ar4", "ar5", "ar6"] as const).map((report) => (

@@ -1,0 +1,151 @@
+//! A job as a link: the whole document in a short text of `A-Z a-z 0-9 - _`, and back.
+//!
+//! # Layout
+//! Base64url (RFC 4648, section 5, without padding) of: the version's byte; four bytes of CRC-32 over the version's
+//! byte and all that follows the checksum; the document. Every later version keeps this head, so that a reader can
+//! tell a damaged link from a newer one.
+//!
+//! The document of version 1 is its tree walked in order, each decision coded arithmetically by what a model expects
+//! there. The model begins with what it learnt from [typical jobs](typical) and goes on learning from the document.
+
+mod bytes;
+mod coder;
+mod letters;
+mod memory;
+mod model;
+mod moment;
+mod names;
+mod problem;
+mod slots;
+mod text;
+mod tree;
+mod typical;
+
+pub use problem::{LinkBound, LinkProblem};
+pub use typical::learnt_from;
+
+use crate::quantity::Arrived;
+use coder::Coder;
+use memory::Memory;
+use tree::Walk;
+
+/// The version that is written. Version 1 is the first.
+pub const LINK_VERSION: u8 = 1;
+
+/// Most characters of a job's link that are written: with the page's address before them they fit a message, and a
+/// code that a camera reads.
+pub const LONGEST_WRITTEN: usize = 1_160;
+
+/// Most characters that are read.
+pub const LONGEST_READ: usize = 40_000;
+
+/// Most bytes that the names and texts of a document may have.
+pub const MOST_BYTES: usize = 200_000;
+
+/// Most values that a document may have, those within others counted.
+pub const MOST_PARTS: usize = 20_000;
+
+/// How deep values may lie in each other: as deep as in the page's store.
+pub const DEEPEST: usize = 64;
+
+/// A job as a link.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WrittenLink {
+    /// The link's text.
+    pub text: String,
+    /// Photos of the document that are not in it.
+    pub photos_left_out: usize,
+}
+
+/// Writes and reads links. Learning from typical jobs takes some milliseconds, and is done once for each.
+#[derive(Clone)]
+pub struct JobLinks {
+    memory: Memory,
+}
+
+impl Default for JobLinks {
+    fn default() -> Self {
+        Self {
+            memory: typical::memory(),
+        }
+    }
+}
+
+impl JobLinks {
+    /// The document as a link, without its `photos`, which are pictures kept elsewhere.
+    ///
+    /// The order of an object's members says nothing and is not kept: the same document has the same link.
+    ///
+    /// # Errors
+    /// What is no document, what is beyond the bounds of one, and a link that would be too long.
+    ///
+    /// # Examples
+    /// ```
+    /// use coldwright::job::link::JobLinks;
+    /// use coldwright::quantity::Arrived;
+    /// let job = Arrived::Object(vec![("name".into(), Arrived::Text("Mill house".into()))]);
+    /// let links = JobLinks::default();
+    /// let written = links.write(&job).unwrap();
+    /// assert!(written.text.starts_with("AQ") && written.text.len() < 40);
+    /// assert_eq!(links.read(&written.text), Ok(job));
+    /// ```
+    pub fn write(&self, document: &Arrived) -> Result<WrittenLink, LinkProblem> {
+        let (bytes, photos_left_out) = self.bytes(document)?;
+        let text = letters::text_of(&bytes);
+        if text.len() > LONGEST_WRITTEN {
+            return Err(LinkProblem::TooLarge {
+                characters: text.len(),
+                most: LONGEST_WRITTEN,
+            });
+        }
+        Ok(WrittenLink {
+            text,
+            photos_left_out,
+        })
+    }
+
+    fn bytes(&self, document: &Arrived) -> Result<(Vec<u8>, usize), LinkProblem> {
+        let Arrived::Object(members) = document else {
+            return Err(LinkProblem::NotADocument);
+        };
+        let mut carried = members.clone();
+        let photos = carried.iter().position(|(name, _)| name == "photos");
+        let photos = photos.map(|place| carried.remove(place).1);
+        let photos_left_out = match photos {
+            Some(Arrived::List(photos)) => photos.len(),
+            _ => 0,
+        };
+        let mut walk = Walk::new(Coder::writing(), self.memory.clone());
+        walk.document(Some(&Arrived::Object(carried)))?;
+        Ok((bytes::framed(&walk.finish()), photos_left_out))
+    }
+
+    /// The document that a link carries.
+    ///
+    /// # Errors
+    /// What is wrong with the link. Time and memory are bounded, whatever it is.
+    pub fn read(&self, text: &str) -> Result<Arrived, LinkProblem> {
+        if text.len() > LONGEST_READ {
+            return Err(LinkProblem::TooLarge {
+                characters: text.len(),
+                most: LONGEST_READ,
+            });
+        }
+        let bytes = letters::bytes_of(text).ok_or(LinkProblem::NotALink)?;
+        let content = bytes::content(&bytes)?;
+        let mut walk = Walk::new(Coder::reading(content), self.memory.clone());
+        let document = walk.document(None)?;
+        // What was read would be written just so: nothing stands behind it, and nothing is missing.
+        if walk.finish() == content {
+            Ok(document)
+        } else {
+            Err(LinkProblem::Damaged)
+        }
+    }
+}
+impl JobLinks {
+    /// x
+    pub fn length(&self, document: &Arrived) -> usize {
+        letters::text_of(&self.bytes(document).unwrap_or_default().0).len()
+    }
+}

@@ -1,0 +1,62 @@
+//! What the model remembers: for each context how likely a one was in it.
+
+/// How likely a one is in a context, and how often the context was met.
+#[derive(Clone, Copy)]
+pub(super) struct Slot {
+    /// Chance of a one, of 65 536.
+    pub chance: u16,
+    pub seen: u8,
+    /// Tells contexts apart that come to the same place.
+    mark: u8,
+}
+
+const NEW: Slot = Slot {
+    chance: 1 << 15,
+    seen: 0,
+    mark: 0,
+};
+
+/// Steps after which a slot learns no slower.
+const SLOWEST: u8 = 60;
+
+#[derive(Clone)]
+pub(super) struct Slots(Vec<Slot>);
+
+const SLOT_BITS: u32 = 17;
+
+impl Slots {
+    pub fn new() -> Self {
+        Self(vec![NEW; 1 << SLOT_BITS])
+    }
+
+    /// The place of a context; one that was another context's is emptied.
+    pub fn place(&mut self, context: u32) -> usize {
+        let place = (context >> (32 - SLOT_BITS)) as usize;
+        let mark = (context & 0xFF) as u8;
+        if let Some(slot) = self.0.get_mut(place)
+            && slot.mark != mark
+        {
+            *slot = Slot { mark, ..NEW };
+        }
+        place
+    }
+
+    pub fn get(&self, place: usize) -> Slot {
+        self.0.get(place).copied().unwrap_or(NEW)
+    }
+
+    pub fn learn(&mut self, place: usize, bit: bool) {
+        if let Some(slot) = self.0.get_mut(place) {
+            let target = if bit { 65_535 } else { 0 };
+            let step = (target - i32::from(slot.chance)) * 2 / (2 * i32::from(slot.seen) + 3);
+            slot.chance = (i32::from(slot.chance) + step) as u16;
+            slot.seen = (slot.seen + 1).min(SLOWEST);
+        }
+    }
+}
+
+/// One context out of two numbers, spread over all bits.
+pub(super) fn mixed(context: u32, more: u32) -> u32 {
+    let mixed = (context ^ more.wrapping_mul(0x9E37_79B1)).wrapping_mul(0x85EB_CA6B);
+    mixed ^ mixed >> 15
+}
