@@ -62,6 +62,7 @@ update-take = Open it now
 why = why
 why-of = Why: { $figure }
 plus-minus = ±
+unit-year = year
 plus-minus-of = Change the sign of { $field }
 margin-inside = { $margin } inside the limit, measured to ± { $uncertainty }
 margin-on = { $margin } from the limit, measured to ± { $uncertainty }

@@ -72,6 +72,7 @@ update-take = Abrirla ya
 why = por qué
 why-of = Por qué: { $figure }
 plus-minus = ±
+unit-year = año
 plus-minus-of = Cambiar el signo de { $field }
 margin-inside = { $margin } dentro del límite, medido a ± { $uncertainty }
 margin-on = a { $margin } del límite, medido a ± { $uncertainty }
@@ -135,8 +136,8 @@ field-line = Línea
 hint-plateTorque = 68–82, 75 ± 7 o una sola cifra
 hint-adapterAngle = 0° recto, 90° en escuadra, 180° hacia atrás
 hint-wrenchRange = por ejemplo 20–100
-hint-wrenchAccuracy = vacío: 4 %, hasta 10 N·m 6 %
-hint-caliperUncertainty = vacío: 0,05 mm
+hint-wrenchAccuracy = sin dato: 4 %, hasta 10 N·m 6 %
+hint-caliperUncertainty = sin dato: 0,05 mm
 hint-measuredCone = en la parte más ancha del borde
 hint-wrenchLength = del centro de la empuñadura al cuadradillo
 hint-adapterLength = de centro a centro
@@ -632,7 +633,7 @@ intro-pipe-friction = Una fase, líquido o vapor, a una densidad: cuánta presi�
 pipe-friction-empty = Introduzca diámetro interior, densidad, viscosidad y uno de los caudales; con una longitud sigue la pérdida.
 pipe-friction-regime = Régimen
 pipe-friction-fittings = Los accesorios cuentan como tubo de
-hint-roughness = vacío: tubo estirado, 1,5 µm
+hint-roughness = sin dato: tubo estirado, 1,5 µm
 
 ## The cards of the job's calculations; what else they say is in en-cards.ftl.
 

@@ -1,6 +1,7 @@
 // Figures as they are read: number and unit, in the person's unit unless another is named.
 
 import { show, showBand, type Limits, type Precision, type QuantityKind, type Shown } from "../core";
+import { message } from "../locale";
 import { unitOf } from "../unit-choice";
 
 /** Keeps a number and its unit on one line. */
@@ -43,7 +44,7 @@ export function limitText(quantity: QuantityKind, si: number, bound: Bound, unit
   return withUnit(shown.number, shown.unit);
 }
 
-/** The sign of a degree stands close. */
+/** The sign of a degree stands close; a year is the one unit that is a word. */
 function withUnit(number: string, unit: string): string {
-  return unit === "°" ? number + unit : number + joint + unit;
+  return unit === "°" ? number + unit : number + joint + unit.replace(/year$/, message("unit-year"));
 }

@@ -94,7 +94,7 @@ for (const language of others) {
 
   test(`${language} is not ${original}: only what is spelled alike in both is the same`, () => {
     const same = [...english.values()].filter(({ id, value }) => /\p{L}/u.test(words(value)) && words(value) === words(translated.get(id)?.value)).map(({ id }) => id);
-    assert.deepEqual(same, spelledAlike[language].filter((id) => english.has(id)));
+    assert.deepEqual(same.sort(), spelledAlike[language].toSorted());
   });
 
   test(`${language} is seldom longer than a screen has room for`, () => {
