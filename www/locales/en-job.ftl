@@ -299,7 +299,10 @@ files-choice-take-new = Take it
 files-choice-leave-new = Leave it out
 files-whose = Which holds
 files-mine = here
-files-theirs = in the file
+files-theirs = { $from ->
+    [link] in the link
+   *[file] in the file
+}
 files-added = is added: nothing stands here
 files-take = Take over ({ $count })
 files-leave = Leave everything as it is
@@ -757,3 +760,20 @@ link-problem-newer-version = A newer version of this page has written this link 
 link-problem-too-large = { $characters } characters are more than a link may have ({ $most }). Send the file instead.
 link-problem-beyond-bounds = This document is larger than any job.
 link-problem-not-a-document = This is no document of a job.
+
+## A job that was handed on by a link
+
+handed-intro = Handed on by a link. Nothing of it is kept on this phone yet.
+handed-nothing-kept = Nothing was stored.
+handed-keep = Keep this job
+handed-here = This job is on this phone already.
+handed-keep-copy = Keep it beside mine
+handed-compare = Compare with
+handed-compare-none = none
+handed-open-mine = Open the one here
+handed-same = The two say the same.
+handed-differs = They differ in { $count ->
+    [one] one place
+   *[other] { $count } places
+}. What is only in the link is added; else the one here stays, unless you choose.
+handed-merge = Take over ({ $count })

@@ -489,6 +489,7 @@ figure-pressure-drop = pressure drop
 
 title-jobs = Jobs
 title-job = Job
+title-handed = A job handed on
 title-cards = Cards
 title-saturation = Saturation
 title-moist-air = Moist air

@@ -299,7 +299,10 @@ files-choice-take-new = Tomarlo
 files-choice-leave-new = No incluirlo
 files-whose = Cuál vale
 files-mine = aquí
-files-theirs = en el archivo
+files-theirs = { $from ->
+    [link] en el enlace
+   *[file] en el archivo
+}
 files-added = se añade: aquí no hay nada
 files-take = Tomar ({ $count })
 files-leave = Dejar todo como está
@@ -749,3 +752,20 @@ evacuate-pump = Bomba
 evacuate-pump-now = La bomba aspira ahora
 evacuate-pump-again = Vuelve a aspirar, desde ahora
 evacuate-cores-detail = Su paso es lo que más frena la bomba
+
+## A job that was handed on by a link
+
+handed-intro = Recibido por un enlace. Todavía no se guarda nada en este teléfono.
+handed-nothing-kept = No se guardó nada.
+handed-keep = Guardar este trabajo
+handed-here = Este trabajo ya está en este teléfono.
+handed-keep-copy = Guardarlo junto al mío
+handed-compare = Comparar con
+handed-compare-none = ninguno
+handed-open-mine = Abrir el de aquí
+handed-same = Los dos dicen lo mismo.
+handed-differs = Difieren en { $count ->
+    [one] un punto
+   *[other] { $count } puntos
+}. Lo que solo está en el enlace se añade; en lo demás queda lo de aquí, salvo que elija.
+handed-merge = Incorporar ({ $count })

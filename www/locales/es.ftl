@@ -499,6 +499,7 @@ figure-pressure-drop = pérdida de presión
 
 title-jobs = Trabajos
 title-job = Trabajo
+title-handed = Un trabajo recibido
 title-cards = Fichas
 title-saturation = Saturación
 title-moist-air = Aire húmedo

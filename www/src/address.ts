@@ -13,23 +13,31 @@ export type Entries = Readonly<Record<string, string>>;
 
 /** Longest text that is kept of one field: more is no figure. */
 const longestText = 200;
+/** Where a whole job may stand in the address; the core says how long it may be. */
+const placeOfJobs = "handed";
+const longestJob = 50_000;
+
+function longestAt(path: string): number {
+  return path === placeOfJobs ? longestJob : longestText;
+}
 
 /** Reads a place from the fragment of an address; whatever it holds, a place comes out. */
 export function readPlace(fragment: string): Place {
   const [path = "", query = ""] = splitOnce(fragment.replace(/^#/, ""), "?");
   const pairs = query.split("&").map((pair) => splitOnce(pair, "=").map(decoded));
   const entries: Record<string, string> = {};
+  const place = decoded(path).replace(/^\/+|\/+$/g, "");
   for (const [name = "", text = ""] of pairs) {
-    if (/^[a-zA-Z][a-zA-Z0-9_]*$/.test(name) && text !== "") entries[name] = text.slice(0, longestText);
+    if (/^[a-zA-Z][a-zA-Z0-9_]*$/.test(name) && text !== "") entries[name] = text.slice(0, longestAt(place));
   }
-  return { path: decoded(path).replace(/^\/+|\/+$/g, ""), entries };
+  return { path: place, entries };
 }
 
 /** The fragment that opens a place. */
 export function writePlace({ path, entries }: Place): string {
   const query = Object.entries(entries)
     .filter(([, text]) => text !== "")
-    .map(([name, text]) => `${name}=${encoded(text.slice(0, longestText))}`)
+    .map(([name, text]) => `${name}=${encoded(text.slice(0, longestAt(path)))}`)
     .join("&");
   return `#/${path}${query === "" ? "" : `?${query}`}`;
 }

@@ -23,6 +23,7 @@ const routes: Readonly<Record<string, Route>> = {
   convert: { title: "title-convert", View: fluidCard("Convert") },
   jobs: { title: "title-jobs", View: jobScreen("Jobs") },
   job: { title: "title-job", View: jobScreen("Job") },
+  handed: { title: "title-handed", View: jobScreen("Handed") },
   cards: { title: "title-cards", View: Cards },
   ...Object.fromEntries(cards.map(({ path, View }) => [path, { title: `title-${path}`, View }])),
   settings: { title: "title-settings", View: SettingsView },

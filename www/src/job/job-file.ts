@@ -23,7 +23,12 @@ export function fileNameOf(document: TreeObject, ending = "json"): string {
 export async function readJobFile(shelf: Shelf, file: Blob): Promise<BackupPreview> {
   const text = await file.text();
   const document = documentIn(text);
-  return shelf.previewBackup(document === undefined ? text : JSON.stringify({ ...backupHead, made: momentNow(), jobs: [document] }));
+  return document === undefined ? shelf.previewBackup(text) : previewOf(shelf, document);
+}
+
+/** What the document of one job would bring. */
+export function previewOf(shelf: Shelf, document: TreeObject): Promise<BackupPreview> {
+  return shelf.previewBackup(JSON.stringify({ ...backupHead, made: momentNow(), jobs: [document] }));
 }
 
 const backupHead = { format: "coldwright-backup", version: 1 } as const;

@@ -7,5 +7,6 @@ import style from "../styles/jobs.css";
 applyStyle(style);
 
 export { Jobs } from "./jobs";
+export { Handed } from "./handed";
 export { Job } from "./job";
 export { JobDefaults } from "./job-defaults";

@@ -21,29 +21,36 @@ export function RecordStage(): JSX.Element {
     <>
       <TakeAlong />
       <SignOffs />
-      <article class="job-record" aria-label={message("record-title")}>
-        <div class="record-top">
-          <div>
-            <RecordHead />
-            <LeftOpen />
-          </div>
-          <CircuitView isOnPaper />
-        </div>
-        <Findings />
-        <Entered />
-        <Joints />
-        <Readings />
-        <div class="record-pair">
-          <Instruments />
-          <div>
-            <Attempts />
-            <Notes />
-          </div>
-        </div>
-        <p class="disclaimer">{message("record-disclaimer")}</p>
-        <SignatureLines />
-        <RecordPhotos />
-      </article>
+      <RecordSheet />
     </>
+  );
+}
+
+/** All that is known of the job, for reading alone. */
+export function RecordSheet(): JSX.Element {
+  return (
+    <article class="job-record" aria-label={message("record-title")}>
+      <div class="record-top">
+        <div>
+          <RecordHead />
+          <LeftOpen />
+        </div>
+        <CircuitView isOnPaper />
+      </div>
+      <Findings />
+      <Entered />
+      <Joints />
+      <Readings />
+      <div class="record-pair">
+        <Instruments />
+        <div>
+          <Attempts />
+          <Notes />
+        </div>
+      </div>
+      <p class="disclaimer">{message("record-disclaimer")}</p>
+      <SignatureLines />
+      <RecordPhotos />
+    </article>
   );
 }

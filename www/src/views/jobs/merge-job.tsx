@@ -6,7 +6,7 @@ import { momentText } from "../../job/moment";
 import { contentText, placeText } from "../../job/place-words";
 import { message } from "../../locale";
 import { ChoiceRow } from "../../parts/choice-row";
-import type { Difference, Path } from "../../store/jobs";
+import type { BackupJob, Difference, Path } from "../../store/jobs";
 import { shownName } from "./job-row";
 
 export function MergeJob({ merged, decision, onDecide }: {
@@ -26,7 +26,7 @@ export function MergeJob({ merged, decision, onDecide }: {
       {refusal !== undefined && <p class="problem">{refusal}</p>}
       {standing !== "refused" && standing !== "same" && <Choice merged={merged} decision={decision} onDecide={onDecide} />}
       {decision.kind !== "take" && job.differences.length > 0 && standing !== "refused" && (
-        <Differences merged={merged} decision={decision} onDecide={onDecide} />
+        <Differences job={job} decision={decision} onDecide={onDecide} />
       )}
     </li>
   );
@@ -55,7 +55,14 @@ function Choice({ merged: { job, standing }, decision, onDecide }: Deciding): JS
   );
 }
 
-function Differences({ merged: { job }, decision, onDecide }: Deciding): JSX.Element {
+/** The places where the two differ, whose holds at each as far as it is decided by field. */
+export function Differences({ job, decision, onDecide, from = "file" }: {
+  readonly job: BackupJob;
+  readonly decision: Decision;
+  readonly onDecide: (decision: Decision) => void;
+  /** What brings theirs. */
+  readonly from?: "file" | "link";
+}): JSX.Element {
   const theirs = decision.kind === "by field" ? decision.theirs : undefined;
   return (
     <ul class="differences">
@@ -66,6 +73,7 @@ function Differences({ merged: { job }, decision, onDecide }: Deciding): JSX.Ele
             difference={difference}
             name={`${job.id} ${difference.path.join(".")}`}
             theirs={theirs}
+            from={from}
             onChoose={(isTheirs) => theirs && onDecide({ kind: "by field", theirs: withPlace(theirs, difference.path, isTheirs) })}
           />
         </li>
@@ -75,10 +83,11 @@ function Differences({ merged: { job }, decision, onDecide }: Deciding): JSX.Ele
 }
 
 /** Both contents; as a choice where it is decided field by field and there is something here to lose. */
-function OneDifference({ difference: { path, mine, theirs: found }, name, theirs, onChoose }: {
+function OneDifference({ difference: { path, mine, theirs: found }, name, theirs, from, onChoose }: {
   readonly difference: Difference;
   readonly name: string;
   readonly theirs: readonly Path[] | undefined;
+  readonly from: "file" | "link";
   readonly onChoose: (isTheirs: boolean) => void;
 }): JSX.Element {
   if (theirs === undefined || mine === undefined) {
@@ -86,7 +95,7 @@ function OneDifference({ difference: { path, mine, theirs: found }, name, theirs
       <dl>
         <dt>{message("files-mine")}</dt>
         <dd>{contentText(mine)}</dd>
-        <dt>{message("files-theirs")}</dt>
+        <dt>{message("files-theirs", { from })}</dt>
         <dd>{contentText(found)}</dd>
         {theirs !== undefined && <dd class="added">{message("files-added")}</dd>}
       </dl>
@@ -102,7 +111,7 @@ function OneDifference({ difference: { path, mine, theirs: found }, name, theirs
       onChoose={(word) => onChoose(word === "theirs")}
       choices={[
         { word: "mine", label: contentText(mine), detail: message("files-mine") },
-        { word: "theirs", label: contentText(found), detail: message("files-theirs") },
+        { word: "theirs", label: contentText(found), detail: message("files-theirs", { from }) },
       ]}
     />
   );
