@@ -57,6 +57,9 @@ keeping-unsupported = This browser keeps nothing: a signal is needed
 update-waits = A newer version is on this phone.
 update-take = Open it now
 
+hand-on = Hand on
+hand-on-absent = Not on this phone yet: once the page has had a signal, this works without.
+
 ## Words that stand at many places.
 
 why = why

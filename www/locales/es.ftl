@@ -67,6 +67,9 @@ keeping-unsupported = Este navegador no guarda nada: hace falta señal
 update-waits = Hay una versión más nueva en este teléfono.
 update-take = Abrirla ya
 
+hand-on = Pasar
+hand-on-absent = Todavía no está en este teléfono: cuando la página haya tenido señal, funcionará sin ella.
+
 ## Words that stand at many places.
 
 why = por qué

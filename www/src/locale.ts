@@ -6,8 +6,8 @@ import { decimalMarkOf, localeOf, type Language } from "./language";
 
 export type MessageArguments = Record<string, FluentVariable>;
 
-/** Which views the sentences of a file come with: the first screen, all cards, the jobs. */
-export type SentencePart = "first" | "cards" | "job";
+/** Which views the sentences of a file come with: the first screen, all cards, the jobs, handing on. */
+export type SentencePart = "first" | "cards" | "job" | "hand-on";
 
 type SentenceFile = () => Promise<{ readonly messages: FluentResource }>;
 
@@ -16,11 +16,13 @@ const files: Readonly<Record<Language, Readonly<Record<SentencePart, SentenceFil
     first: () => import("../locales/en.ftl"),
     cards: () => import("../locales/en-cards.ftl"),
     job: () => import("../locales/en-job.ftl"),
+    "hand-on": () => import("../locales/en-hand-on.ftl"),
   },
   es: {
     first: () => import("../locales/es.ftl"),
     cards: () => import("../locales/es-cards.ftl"),
     job: () => import("../locales/es-job.ftl"),
+    "hand-on": () => import("../locales/es-hand-on.ftl"),
   },
 };
 

@@ -1,6 +1,6 @@
 // The texts that stand in fields, where they are kept, and what is sent to the core of them.
 
-import { enterAll, place } from "../address";
+import { enterAll, place, type Place } from "../address";
 import { cards } from "../card-list";
 import { message, withDecimalMark } from "../locale";
 import { show, units, type Problem, type QuantityKind } from "../core";
@@ -57,10 +57,43 @@ function initialText(name: string): string {
   }
 }
 
+/** Entries of a link that are no fields: `kit=none` leaves out the kit of whoever opens it, `learn=yes` unfolds the working. */
+const linkWords: readonly string[] = ["kit", "learn"];
+
+/** Whether an entry goes along with any question, rather than being one. */
+export function goesAlong(name: string): boolean {
+  return isOfKit(name) || linkWords.includes(name);
+}
+
 /** What the kit has for a field; the altitude gives way to a barometer that was read at the place. */
 function kitText(name: string): string | undefined {
-  const isOutranked = name === "altitude" && place().entries.barometer !== undefined;
+  const { barometer, kit } = place().entries;
+  const isOutranked = (name === "altitude" && barometer !== undefined) || kit === "none";
   return isOutranked ? undefined : settings().kit[name];
+}
+
+/** The fields that this place has asked for their texts, and the unit of a bare number in each. */
+const asked = new Map<string, string | undefined>();
+let askedAt: string | undefined;
+
+function noteAsked(name: string, unit: string | undefined): void {
+  const { path } = place();
+  if (path !== askedAt) asked.clear();
+  askedAt = path;
+  if (unit !== undefined || !asked.has(name)) asked.set(name, unit);
+}
+
+/**
+ * The place with all that its figures hang on, so that they are the same on another phone: also what came from the
+ * kit or stood there from the start, and the unit of each figure. Where the kit here is empty, that of the other
+ * phone must not step in.
+ */
+export function placeToHandOn(): Place {
+  const { path, entries } = place();
+  const texts = [...asked].map(([name, unit]) => [name, settled(textOf(name), unit)] as const);
+  const isKitNeeded = texts.some(([name, text]) => isOfKit(name) && text === "");
+  const filled = texts.filter(([, text]) => text.trim() !== "");
+  return { path, entries: { ...entries, ...Object.fromEntries(filled), ...(isKitNeeded && { kit: "none" }) } };
 }
 
 /** A blank stands for "emptied by the person", or the initial text would come back. */
@@ -85,6 +118,7 @@ export function keepJobTextsIn(kept: JobTexts | undefined): void {
 /** What stands in a field: the job's text, or the place's, else the kit's, else the initial one. */
 export function textOf(name: string): string {
   if (name.startsWith(jobPrefix)) return jobTexts?.textOf(name.slice(jobPrefix.length)) ?? "";
+  noteAsked(name, undefined);
   const text = place().entries[name] ?? kitText(name) ?? initialText(name);
   return text === emptied ? "" : text;
 }
@@ -110,7 +144,7 @@ export function isOfKit(name: string): boolean {
 
 /** Whether nothing has been entered here yet; what came along in the kit does not count. */
 export function isUntouched(): boolean {
-  return Object.entries(place().entries).every(([name, text]) => isOfKit(name) || text.trim() === "");
+  return Object.entries(place().entries).every(([name, text]) => goesAlong(name) || text.trim() === "");
 }
 
 /** Puts what the kit has for some fields into the address, so that a link says all that its figures hang on. */
@@ -143,6 +177,7 @@ export function entryOf(
   quantity: QuantityKind,
   unit = unitOf(quantity),
 ): { readonly text: string; readonly assume: string } {
+  noteAsked(name, unit);
   return { text: textOf(name), assume: unit };
 }
 

@@ -6,6 +6,7 @@ import { writePlace } from "../address";
 import { cards } from "../card-list";
 import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
+import { HandOnButton } from "./hand-on-button";
 import { SizeRow } from "./bench/size-row";
 
 const places = [
@@ -29,6 +30,7 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
         <span class="keeping" role="status">
           {message(`keeping-${keeping}`)}
         </span>
+        {handsOn(path) && <HandOnButton path={path} />}
         <a
           class="settings-link"
           href={writePlace({ path: "settings", entries: {} })}
@@ -62,6 +64,11 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
       </footer>
     </div>
   );
+}
+
+/** Lists and choices of the phone are not handed on, and a job that was is kept first. */
+function handsOn(path: string): boolean {
+  return !["jobs", "handed", "cards", "settings"].includes(path);
 }
 
 function isCard(path: string): boolean {

@@ -63,7 +63,7 @@ export function OpenFile({ onOpen }: { readonly onOpen: (file: File) => void }):
       <input
         type="file"
         name="jobFile"
-        accept=".json,application/json"
+        accept=".json,.txt,application/json,text/plain"
         onChange={({ currentTarget }) => {
           const [file] = currentTarget.files ?? [];
           if (file !== undefined) onOpen(file);

@@ -1,0 +1,72 @@
+// The code of a link, as wide as the screen; a tap shows it alone. The screen stays awake meanwhile.
+
+import type { JSX } from "preact";
+import { useEffect, useLayoutEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
+import { codeOf, drawCode, type Code } from "../../hand-on/code";
+import { useAwake } from "../../job/awake";
+import { message } from "../../locale";
+
+export function LinkCode({ link }: { readonly link: string }): JSX.Element {
+  const code = useMemo(() => codeOf(link), [link]);
+  if (code === undefined) {
+    return (
+      <p role="status" data-code="too-large">
+        {message("hand-on-code-too-large", { characters: link.length })}
+      </p>
+    );
+  }
+  return <DrawnCode code={code} />;
+}
+
+function DrawnCode({ code }: { readonly code: Code }): JSX.Element {
+  const [isAlone, setAlone] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const waking = useAwake(true);
+  useWindowSize();
+  useLayoutEffect(() => {
+    const width = button.current?.clientWidth ?? 0;
+    if (canvas.current !== null) drawCode(canvas.current, code, Math.min(width, innerHeight));
+  });
+  useBackFirst(isAlone, () => setAlone(false));
+  return (
+    <>
+      <button
+        class={isAlone ? "link-code alone" : "link-code"}
+        data-action="code"
+        aria-pressed={isAlone}
+        aria-label={message("hand-on-code")}
+        ref={button}
+        onClick={() => setAlone(!isAlone)}
+      >
+        <canvas ref={canvas} data-modules={code.length} />
+      </button>
+      <p class="note">
+        {message("hand-on-code-hint")} {waking !== "awake" && message("hand-on-code-sleeps")}
+      </p>
+    </>
+  );
+}
+
+/** Draws anew when the phone is turned, or the page goes to a screen with other pixels. */
+function useWindowSize(): void {
+  const [, changed] = useReducer((count: number) => count + 1, 0);
+  useEffect(() => {
+    const listener = (): void => changed(undefined);
+    addEventListener("resize", listener);
+    return () => removeEventListener("resize", listener);
+  }, []);
+}
+
+/** While something covers the panel, the way out leads back to the panel. */
+function useBackFirst(isCovered: boolean, uncover: () => void): void {
+  useEffect(() => {
+    if (!isCovered) return;
+    const cancel = (event: Event): void => {
+      event.preventDefault();
+      uncover();
+    };
+    addEventListener("cancel", cancel, true);
+    return () => removeEventListener("cancel", cancel, true);
+  }, [isCovered]);
+}
