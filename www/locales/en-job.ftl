@@ -310,6 +310,7 @@ files-leave = Leave everything as it is
 place-within = { $outer }: { $inner }
 place-number = no. { $number }
 place-item = entry
+member-text = Words
 place-nothing = nothing
 place-entries = { $count ->
     [one] 1 entry

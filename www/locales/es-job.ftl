@@ -310,6 +310,7 @@ files-leave = Dejar todo como está
 place-within = { $outer }: { $inner }
 place-number = n.º { $number }
 place-item = entrada
+member-text = Palabras
 place-nothing = nada
 place-entries = { $count ->
     [one] 1 entrada

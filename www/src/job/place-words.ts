@@ -17,8 +17,10 @@ export function placeText(document: TreeObject, path: Path, found?: Tree): strin
   return words.reduce((outer, inner) => message("place-within", { outer, inner }));
 }
 
+/** `member-…` is what a member is called where a field of the same name is called something else. */
 export function nameWords(name: string): string {
-  return hasMessage(`field-${name}`) ? message(`field-${name}`) : name;
+  const id = [`member-${name}`, `field-${name}`].find(hasMessage);
+  return id === undefined ? name : message(id);
 }
 
 /** What an item of a list is called: its joint, its name, its time, else what number it has. */

@@ -19,7 +19,7 @@ const places = [
 
 export function Frame({ path, children }: { readonly path: string; readonly children: ComponentChildren }): JSX.Element {
   const { keeping, updateWaits } = offlineState();
-  const elsewhere = isCard(path) || ["jobs", "job", "tubes", "convert", "cards", "settings"].includes(path);
+  const elsewhere = isCard(path) || ["jobs", "job", "handed", "tubes", "convert", "cards", "settings"].includes(path);
   const here = elsewhere ? path : "";
   return (
     <div class="frame" data-path={path} data-keeping={keeping}>
@@ -77,5 +77,5 @@ function isCard(path: string): boolean {
 
 /** Whether a view belongs to one of the places below. */
 function isWithin(path: string, target: string): boolean {
-  return (target === "cards" && isCard(path)) || (target === "jobs" && path === "job");
+  return (target === "cards" && isCard(path)) || (target === "jobs" && ["job", "handed"].includes(path));
 }
