@@ -17,19 +17,21 @@ export const defaultOut = join(here, "..", "dist");
  * - `out`: directory to leave it in, emptied first.
  * - `isDevelopment`: no service worker, readable code.
  * - `worker`: source of the service worker.
+ * - `reshape`: changes the words of all messages; a test makes them longer.
  * - `extraFiles`: further files to list and ship, by name; tests and benches measure with them.
- * Gives the names of all files, and of those that the first screen needs.
+ * Gives the names of all files, of those that the first screen needs, and by language of its sentences.
  */
 export async function build({
   out = defaultOut,
   isDevelopment = false,
   worker = "src/worker.ts",
   extraFiles = {},
+  reshape,
 } = {}) {
   const whole = await readFile(join(here, "generated/coldwright_bg.wasm"));
   const first = await readFile(join(here, "generated/first/coldwright_bg.wasm"));
   const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
-  const { files: code, first: firstCode } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const { files: code, first: firstCode, sentences } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment, reshape });
   const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
   for (const name of ["manifest.webmanifest", "job.schema.json"]) files.set(name, await readFile(join(here, name)));
   const page = await readFile(join(here, "index.html"), "utf8");
@@ -48,7 +50,7 @@ export async function build({
   const { files: workers } = await bundle({ entries: [worker], isDevelopment, version, listed });
   for (const [, content] of workers) files.set("worker.js", content);
   await write(out, files);
-  return { out, version, listed, first: ["./", modules.first, ...firstCode] };
+  return { out, version, listed, first: ["./", modules.first, ...firstCode], sentences };
 }
 
 function fill(template, values) {

@@ -1,6 +1,6 @@
 // Bundles the sources with esbuild.
 import { readFile } from "node:fs/promises";
-import { basename, dirname } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { FluentResource } from "@fluent/bundle";
 import * as esbuild from "esbuild";
@@ -10,9 +10,10 @@ const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
 
 /**
  * Bundles each entry; gives the files by name, a hash of the content in each, and the names of those
- * that the entries themselves load: the others are fetched later.
+ * that the entries themselves load: the others are fetched later. `sentences` are the files of the first
+ * screen's sentences by language, of which one is loaded. `reshape` as for `messagesReshaped`.
  */
-export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [] }) {
+export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [], reshape }) {
   const { outputFiles, metafile } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
@@ -37,10 +38,15 @@ export async function bundle({ entries, modules = {}, isDevelopment, version = "
       VERSION: JSON.stringify(version),
       FILES: JSON.stringify(listed),
     },
-    plugins: [messages, style],
+    plugins: [messagesReshaped(reshape), style],
   });
   const files = outputFiles.map(({ path, contents }) => [basename(path), contents]);
-  return { files, first: loadedFirst(metafile.outputs, entries) };
+  return { files, first: loadedFirst(metafile.outputs, entries), sentences: sentencesOf(metafile.outputs) };
+}
+
+function sentencesOf(outputs) {
+  const language = (path) => outputs[path].entryPoint?.match(/locales\/([a-z]+)\.ftl$/)?.[1];
+  return Object.fromEntries(Object.keys(outputs).filter(language).map((path) => [language(path), basename(path)]));
 }
 
 /** The entries' files and what they import, directly or through another. */
@@ -60,19 +66,49 @@ export function readMessages(source) {
   return { body, bad: written.filter((id, index) => !read.has(id) || written.indexOf(id) !== index) };
 }
 
-/** Reads a locale's messages at build time: the phone then needs neither the parser nor the time. */
-export const messages = {
+/**
+ * Reads a locale's messages at build time: the phone then needs neither the parser nor the time. The ids are those
+ * of the English file and stand apart (`en.ftl?ids`), so that they are fetched once for all languages. `reshape`
+ * changes the words of a message: a test makes them longer.
+ */
+export const messagesReshaped = (reshape = (text) => text) => ({
   name: "messages",
-  setup({ onLoad }) {
+  setup({ onLoad, onResolve }) {
+    onResolve({ filter: /\.ftl\?ids$/ }, ({ path, resolveDir }) => ({ path: join(resolveDir, path.replace("?ids", "")), namespace: "ids" }));
+    onLoad({ filter: /\.ftl$/, namespace: "ids" }, async ({ path }) => {
+      const { body } = await readLocale(path);
+      return { contents: `export const ids = ${JSON.stringify(body.map(({ id }) => id).join(" "))}.split(" ");`, watchFiles: [path] };
+    });
     onLoad({ filter: /\.ftl$/ }, async ({ path }) => {
-      const { body, bad } = readMessages(await readFile(path, "utf8"));
-      const text = `${basename(path)}: these messages cannot be read or stand twice: ${bad.join(", ")}`;
-      const errors = bad.length === 0 ? [] : [{ text }];
-      const json = JSON.stringify(JSON.stringify({ body }));
-      return { contents: `export const messages = JSON.parse(${json});`, errors, watchFiles: [path] };
+      const original = join(dirname(path), basename(path).replace(/^[a-z]+/, "en"));
+      const [{ body, bad }, { body: english }] = await Promise.all([path, original].map(readLocale));
+      const patterns = new Map(body.map(({ id, value }) => [id, value]));
+      const ids = english.map(({ id }) => id);
+      const flaws = [
+        ["cannot be read or stand twice", bad],
+        ["are missing", ids.filter((id) => !patterns.has(id))],
+        ["are not known in English", [...patterns.keys()].filter((id) => !ids.includes(id))],
+        ["have attributes, which nobody reads", body.filter(({ attributes }) => Object.keys(attributes).length > 0).map(({ id }) => id)],
+      ];
+      const errors = flaws.filter(([, found]) => found.length > 0).map(([flaw, found]) => ({ text: `${basename(path)}: these messages ${flaw}: ${found.join(", ")}` }));
+      const json = JSON.stringify(JSON.stringify(ids.map((id) => reshapedPattern(patterns.get(id) ?? null, reshape))));
+      return { contents: `export const patterns = JSON.parse(${json});`, errors, watchFiles: [path, original] };
     });
   },
-};
+});
+
+export const messages = messagesReshaped();
+
+function reshapedPattern(pattern, reshape) {
+  if (typeof pattern === "string") return reshape(pattern);
+  if (Array.isArray(pattern)) return pattern.map((element) => reshapedPattern(element, reshape));
+  if (pattern?.type !== "select") return pattern;
+  return { ...pattern, variants: pattern.variants.map((variant) => ({ ...variant, value: reshapedPattern(variant.value, reshape) })) };
+}
+
+async function readLocale(path) {
+  return readMessages(await readFile(path, "utf8"));
+}
 
 /** The style sheet, its imports put together, as a text that the script applies. */
 const style = {

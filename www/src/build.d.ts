@@ -11,10 +11,15 @@ declare const WHOLE_MODULE: string;
 declare const VERSION: string;
 declare const FILES: readonly string[];
 
-/** A locale's messages, read at build time so that the phone need not parse them. */
+/** A locale's messages, read at build time so that the phone need not parse them: see bundle.mjs. */
 declare module "*.ftl" {
-  import type { FluentResource } from "@fluent/bundle";
-  export const messages: FluentResource;
+  import type { Message } from "@fluent/bundle/esm/ast.js";
+  export const patterns: readonly Message["value"][];
+}
+
+/** Their ids, in the same order. */
+declare module "*.ftl?ids" {
+  export const ids: readonly string[];
 }
 
 /** The text of a style sheet with its imports. */

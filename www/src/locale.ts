@@ -2,6 +2,7 @@
 // language that is spoken. Only its files are fetched before the first figures.
 
 import { FluentBundle, type FluentResource, type FluentVariable } from "@fluent/bundle";
+import { ids } from "../locales/en.ftl?ids";
 import { decimalMarkOf, localeOf, type Language } from "./language";
 
 export type MessageArguments = Record<string, FluentVariable>;
@@ -9,9 +10,11 @@ export type MessageArguments = Record<string, FluentVariable>;
 /** Which views the sentences of a file come with: the first screen, all cards, the jobs, handing on. */
 export type SentencePart = "first" | "cards" | "job" | "hand-on";
 
-type SentenceFile = () => Promise<{ readonly messages: FluentResource }>;
+type Patterns = typeof import("*.ftl").patterns;
+type Ids = readonly string[];
 
-const files: Readonly<Record<Language, Readonly<Record<SentencePart, SentenceFile>>>> = {
+/** Sentences without their ids, which are alike in all languages and stand in `idsOf`, in the same order. */
+const sentences: Readonly<Record<Language, Readonly<Record<SentencePart, () => Promise<{ readonly patterns: Patterns }>>>>> = {
   en: {
     first: () => import("../locales/en.ftl"),
     cards: () => import("../locales/en-cards.ftl"),
@@ -24,6 +27,13 @@ const files: Readonly<Record<Language, Readonly<Record<SentencePart, SentenceFil
     job: () => import("../locales/es-job.ftl"),
     "hand-on": () => import("../locales/es-hand-on.ftl"),
   },
+};
+
+/** Those of the first screen are loaded with it. */
+const idsOf: Readonly<Record<SentencePart, () => Promise<{ readonly ids: Ids }>>> = {
+  first: () => Promise.resolve({ ids }),
+  cards: () => import("../locales/en-cards.ftl?ids"),
+  job: () => import("../locales/en-job.ftl?ids"),
 };
 
 /** The language that is spoken, as in the page's `lang` attribute. */
@@ -58,10 +68,15 @@ export async function fetchSentencesOf(part: SentencePart): Promise<void> {
 
 async function fetchSentences(): Promise<void> {
   const [asked, count] = [wanted, parts.size];
-  const resources = await Promise.all([...parts].map((part) => files[asked][part]()));
+  const resources = await Promise.all([...parts].map((part) => resourceOf(asked, part)));
   // Meanwhile another language or part may have come to be wanted.
   if (asked !== wanted || count !== parts.size) return fetchSentences();
-  takeUp(asked, resources.map(({ messages }) => messages));
+  takeUp(asked, resources);
+}
+
+async function resourceOf(chosen: Language, part: SentencePart): Promise<FluentResource> {
+  const [{ ids }, { patterns }] = await Promise.all([idsOf[part](), sentences[chosen][part]()]);
+  return { body: ids.map((id, index) => ({ id, value: patterns[index] ?? null, attributes: {} })) };
 }
 
 function takeUp(spoken: Language, resources: readonly FluentResource[]): void {
