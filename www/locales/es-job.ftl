@@ -754,6 +754,15 @@ evacuate-pump-now = La bomba aspira ahora
 evacuate-pump-again = Vuelve a aspirar, desde ahora
 evacuate-cores-detail = Su paso es lo que más frena la bomba
 
+## A link of a job that cannot be written or read
+
+link-problem-not-a-link = Esto no es un enlace de un trabajo.
+link-problem-damaged = Este enlace se cortó o cambió por el camino. Pídalo de nuevo, o pida el archivo.
+link-problem-newer-version = Una versión más nueva de esta página ha escrito este enlace ({ $found }; esta página lee hasta la { $known }). Actualícela primero.
+link-problem-too-large = { $characters } caracteres son más de los que puede tener un enlace ({ $most }). Envíe el archivo.
+link-problem-beyond-bounds = Este documento es mayor que cualquier trabajo.
+link-problem-not-a-document = Esto no es un documento de un trabajo.
+
 ## A job that was handed on by a link
 
 handed-intro = Recibido por un enlace. Todavía no se guarda nada en este teléfono.

@@ -34,6 +34,7 @@ const idsOf: Readonly<Record<SentencePart, () => Promise<{ readonly ids: Ids }>>
   first: () => Promise.resolve({ ids }),
   cards: () => import("../locales/en-cards.ftl?ids"),
   job: () => import("../locales/en-job.ftl?ids"),
+  "hand-on": () => import("../locales/en-hand-on.ftl?ids"),
 };
 
 /** The language that is spoken, as in the page's `lang` attribute. */

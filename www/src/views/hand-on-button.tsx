@@ -13,8 +13,8 @@ export function HandOnButton({ path }: { readonly path: string }): JSX.Element {
   useEffect(() => close, [path]);
   const open = async (): Promise<void> => {
     // What is being typed gets its unit when its field is left, and some phones leave none for a button.
-    if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
-    setOpened(await fetched().then((HandOn) => ({ Panel: HandOn }), () => ({})));
+    if (document.activeElement instanceof HTMLElement && document.activeElement.matches("input, textarea")) document.activeElement.blur();
+    setOpened(await fetched(path === "job").then((HandOn) => ({ Panel: HandOn }), () => ({})));
   };
   return (
     <>
@@ -31,7 +31,8 @@ export function HandOnButton({ path }: { readonly path: string }): JSX.Element {
   );
 }
 
-async function fetched(): Promise<Panel> {
-  const [{ HandOn }] = await Promise.all([import("./hand-on"), startWholeCore(), fetchSentencesOf("job"), fetchSentencesOf("hand-on")]);
+async function fetched(isJob: boolean): Promise<Panel> {
+  const forJob = isJob ? [startWholeCore(), fetchSentencesOf("job")] : [];
+  const [{ HandOn }] = await Promise.all([import("./hand-on"), fetchSentencesOf("hand-on"), ...forJob]);
   return HandOn;
 }
