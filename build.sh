@@ -16,6 +16,7 @@ readonly LINKER_PACKAGES=(gcc libc6-dev)
 readonly WASM_COMPILER_PACKAGES=(rustc-web cargo-web rust-web-src lld-22 ca-certificates)
 readonly BROWSER_PACKAGES=(chromium chromium-driver fonts-noto-core fonts-noto-color-emoji fonts-liberation2)
 readonly PRINT_PACKAGES=(poppler-utils) # Reads what the page prints.
+readonly CODE_PACKAGES=(zbar-tools)     # Reads the codes that the page shows.
 
 say() { printf '==> %s\n' "$*"; }
 
@@ -66,12 +67,13 @@ prepare_node() {
 }
 
 prepare_browser() {
-    have_packages "${BROWSER_PACKAGES[@]}" "${PRINT_PACKAGES[@]}" || true # Elsewhere than on Debian they come another way.
+    have_packages "${BROWSER_PACKAGES[@]}" "${PRINT_PACKAGES[@]}" "${CODE_PACKAGES[@]}" || true # Elsewhere than on Debian they come another way.
     CHROMIUM=$(command -v chromium || command -v chromium-browser || command -v google-chrome) ||
         stop "Chromium is missing: as root, apt-get install ${BROWSER_PACKAGES[*]}"
     CHROMEDRIVER=$(command -v chromedriver) ||
         stop "Chromium's driver is missing: as root, apt-get install ${BROWSER_PACKAGES[*]}"
     command -v pdftotext >/dev/null || stop "pdftotext is missing: as root, apt-get install ${PRINT_PACKAGES[*]}"
+    command -v zbarimg >/dev/null || stop "zbarimg is missing: as root, apt-get install ${CODE_PACKAGES[*]}"
     export CHROMIUM CHROMEDRIVER
 }
 

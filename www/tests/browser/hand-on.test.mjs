@@ -45,8 +45,12 @@ async function open(page, link) {
   await page.locator("h1").waitFor({ state: "attached" });
 }
 
-/** Every figure of the screen, by its name. */
-const figures = (page) => page.locator("main [data-figure]").evaluateAll((found) => found.map((one) => `${one.dataset.figure}: ${one.textContent.replace(/\s+/g, " ").trim()}`));
+/** All that the screen says, once `known` is a part of it. */
+async function told(page, known) {
+  const text = async () => (await page.locator("main").innerText()).replace(/\s+/g, " ");
+  await eventually(text, known);
+  return text();
+}
 
 /** A job on this phone, as a file brings it. */
 async function openJob(site, document) {
@@ -86,24 +90,21 @@ test("a copied bench link gives the same figures on a phone with no signal and a
 
 test("every kind of calculation opens elsewhere with the same figures", async (t) => {
   const site = await openSite(t);
-  await (await site.open("#/saturation?altitude=1500 m")).locator('input[name="altitude"]').fill("1500 m", { force: true }).catch(() => {});
   const other = await otherPhone(t, site, "", { wrenchLength: "500 mm" });
-  for (const place of [
-    "#/tubes?designPressure=40 bar",
-    "#/convert?text=120 psi&refrigerant=R-454B",
-    "#/saturation?refrigerant=R-407C&gaugePressure=120 psi",
-    "#/moist-air?dryBulb=24 °C&wetBulb=17 °C",
-    "#/vacuum-hold?time1=0 min&pressure1=300 micron&time2=2 min&pressure2=420 micron&time3=4 min&pressure3=540 micron&time4=6 min&pressure4=660 micron",
-    "#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m",
-    "#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78&thickness=13 mm",
+  for (const [place, known] of [
+    ["#/tubes?designPressure=40 bar", /14\.10/],
+    ["#/convert?text=120 psi&refrigerant=R-454B&altitude=1500 m", /8\.27/], // 120 × 6894.757 Pa (NIST SP 811 B.8)
+    ["#/saturation?refrigerant=R-407C&gaugePressure=120 psi", /bubble 16\.1/],
+    ["#/moist-air?dryBulb=24 °C&wetBulb=17 °C", /49\.6 ?%/],
+    ["#/vacuum-hold?time1=0 min&pressure1=300 micron&time2=2 min&pressure2=420 micron&time3=4 min&pressure3=540 micron&time4=6 min&pressure4=660 micron", /after 6 min/],
+    ["#/charge?refrigerant=R-32&plateCharge=0.95 kg&prechargedLength=7.5 m&length=18 m&plateAdder=20 g/m", /1\.160/], // 950 g + 10.5 m × 20 g/m
+    ["#/insulation?tube=5/8&lineTemperature=4 °C&dryBulb=29 °C&relativeHumidity=78&thickness=13 mm", /13\.8/],
   ]) {
     const page = await site.open(place);
-    await page.locator("main [data-figure], main [data-reading]").first().waitFor();
-    const expected = await figures(page);
+    const expected = await told(page, known);
     const link = await linkOf(page);
     await open(other, link);
-    await other.locator("main [data-figure], main [data-reading]").first().waitFor();
-    assert.deepEqual(await figures(other), expected, link);
+    assert.equal(await told(other, known), expected, link);
     assert.equal(await linkOf(other), link, "handed on further it is the same");
     await page.close();
   }
@@ -159,7 +160,7 @@ test("a job goes by its code to a second phone without a signal, where it is loo
   await handOn(page);
   await open(other, await readCode(await page.screenshot()));
   await other.locator(".job-record").waitFor();
-  await eventually(() => other.locator("main").innerText(), /46\.10 bar/);
+  await eventually(() => other.locator("main").innerText(), /tight it would show/);
   await other.locator('[data-action="keep-handed"]').click();
   await other.locator(".kept-state[data-unsaved='0']").waitFor();
   assert.match(other.url(), new RegExp(`#/job\\?id=${document.id}$`));
