@@ -4,6 +4,7 @@ import { enterAll, place } from "../address";
 import { cards } from "../card-list";
 import { message, withDecimalMark } from "../locale";
 import { show, units, type Problem, type QuantityKind } from "../core";
+import { learnEntry } from "../learning";
 import { keepInKit, settings } from "../settings";
 import { unitOf } from "../unit-choice";
 
@@ -110,7 +111,7 @@ export function isOfKit(name: string): boolean {
 
 /** Whether nothing has been entered here yet; what came along in the kit does not count. */
 export function isUntouched(): boolean {
-  return Object.entries(place().entries).every(([name, text]) => isOfKit(name) || text.trim() === "");
+  return Object.entries(place().entries).every(([name, text]) => isOfKit(name) || name === learnEntry || text.trim() === "");
 }
 
 /** Puts what the kit has for some fields into the address, so that a link says all that its figures hang on. */
