@@ -3,7 +3,7 @@
 // (button, link, summary, the choices of a row) says its words in other elements, and stays as it is.
 
 import { h, options, type ComponentChildren } from "preact";
-import { piecesOf } from "./split";
+import { piecesOf, type NamedTerm } from "./split";
 import { areTermsHere } from "./terms";
 
 const carriers: ReadonlySet<unknown> = new Set(["p", "li", "dt", "label", "legend", "figcaption", "caption"]);
@@ -26,12 +26,11 @@ function markedAll(children: ComponentChildren, isAlone: boolean): ComponentChil
 function marked(child: ComponentChildren): ComponentChildren {
   if (typeof child !== "string") return child;
   const pieces = piecesOf(child);
-  // Inline, so that a name breaks into lines as its sentence does: a button would not.
-  return pieces.length === 1
-    ? child
-    : pieces.map((piece) =>
-        typeof piece === "string"
-          ? piece
-          : h("span", { class: markClass, role: "button", tabIndex: 0, "aria-haspopup": "dialog", "data-term": piece.id }, piece.text),
-      );
+  // In one element, for there are parents that lay out each child by itself.
+  return pieces.length === 1 ? child : h("span", null, pieces.map((piece) => (typeof piece === "string" ? piece : mark(piece))));
+}
+
+/** Inline, so that a name breaks into lines as its sentence does: a button would not. */
+function mark({ id, text }: NamedTerm): ComponentChildren {
+  return h("span", { class: markClass, role: "button", tabIndex: 0, "aria-haspopup": "dialog", "data-term": id }, text);
 }

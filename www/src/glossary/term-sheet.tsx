@@ -34,7 +34,7 @@ function TermSheet({ term }: { readonly term: Term }): JSX.Element {
         <h2 id="term-name">{term.name}</h2>
         <TermText term={term} />
         <div class="term-ways">
-          <a href={writePlace({ path: "terms", entries: { find: term.name } })}>{message("terms-all")}</a>
+          <a href={writePlace({ path: "terms", entries: {} })}>{message("terms-all")}</a>
           <button data-action="close-term" onClick={close}>
             {message("terms-close")}
           </button>

@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { goTo, place, type Entries } from "../address";
 import { message } from "../locale";
-import { isOfKit, isUntouched } from "./fields";
+import { isNoQuestion, isUntouched } from "./fields";
 
 export function ExampleButton({ example }: {
   /** Texts as typed, by field name; whatever else stands in the fields gives way, except what came with the kit. */
@@ -16,7 +16,7 @@ export function ExampleButton({ example }: {
   const show = (): void => {
     const { entries } = place();
     setBefore(entries);
-    put({ ...Object.fromEntries(Object.entries(entries).filter(([name]) => isOfKit(name))), ...example });
+    put({ ...Object.fromEntries(Object.entries(entries).filter(([name]) => isNoQuestion(name))), ...example });
   };
   const bringBack = (): void => {
     if (before !== undefined) put(before);
@@ -44,6 +44,6 @@ export function ExampleButton({ example }: {
 /** Whether just these texts stand here; those of the kit may stand beside them. */
 function isShown(texts: Entries): boolean {
   const { entries } = place();
-  const others = Object.keys(entries).filter((name) => !isOfKit(name));
+  const others = Object.keys(entries).filter((name) => !isNoQuestion(name));
   return [...Object.keys(texts), ...others].every((name) => entries[name] === texts[name]);
 }

@@ -109,9 +109,14 @@ export function isOfKit(name: string): boolean {
   return kitFields.includes(name);
 }
 
+/** Whether an entry is none of what is asked here: it came with the kit, or says how the page is read. */
+export function isNoQuestion(name: string): boolean {
+  return isOfKit(name) || name === learnEntry;
+}
+
 /** Whether nothing has been entered here yet; what came along in the kit does not count. */
 export function isUntouched(): boolean {
-  return Object.entries(place().entries).every(([name, text]) => isOfKit(name) || name === learnEntry || text.trim() === "");
+  return Object.entries(place().entries).every(([name, text]) => isNoQuestion(name) || text.trim() === "");
 }
 
 /** Puts what the kit has for some fields into the address, so that a link says all that its figures hang on. */
