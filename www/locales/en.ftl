@@ -64,6 +64,7 @@ hand-on-absent = Not on this phone yet: once the page has had a signal, this wor
 
 why = why
 why-of = Why: { $figure }
+learn-steps = Ask why at each step
 plus-minus = ±
 unit-year = year
 plus-minus-of = Change the sign of { $field }
@@ -307,6 +308,9 @@ settings-theme-sunlight = Sunlight
 settings-hand = Hand that taps
 settings-hand-right = Right
 settings-hand-left = Left
+settings-learn = Workings
+settings-learn-no = Folded
+settings-learn-yes = Open, with questions to learn by
 settings-kit = Tool and wrench in the bag
 settings-kit-hint = Taken for every nut until you change them. A link can carry others and leaves these alone.
 settings-cautions = Cautions
@@ -621,7 +625,9 @@ rows-paste-no-room = Line { $line } found no room, { $most } rows are the most: 
 
 ## Friction in a tube
 
+title-terms = Glossary
 title-pipe-friction = Friction in a tube
+card-terms = What a word means, and its other names
 card-pipe-friction = What pressure a flow costs in a tube with its fittings
 intro-pipe-friction = One phase, liquid or vapour, at one density: how much pressure the way costs.
 pipe-friction-empty = Enter bore, density, viscosity and one of the flows; with a length, the drop follows.

@@ -74,6 +74,7 @@ hand-on-absent = Todavía no está en este teléfono: cuando la página haya ten
 
 why = por qué
 why-of = Por qué: { $figure }
+learn-steps = Preguntar el porqué de cada paso
 plus-minus = ±
 unit-year = año
 plus-minus-of = Cambiar el signo de { $field }
@@ -317,6 +318,9 @@ settings-theme-sunlight = Pleno sol
 settings-hand = Mano que toca
 settings-hand-right = Derecha
 settings-hand-left = Izquierda
+settings-learn = Cálculos
+settings-learn-no = Plegados
+settings-learn-yes = Abiertos, con preguntas para aprender
 settings-kit = Abocardador y llave de la bolsa
 settings-kit-hint = Valen para cada tuerca hasta que los cambie. Un enlace puede traer otros y no toca estos.
 settings-cautions = Precauciones
@@ -631,7 +635,9 @@ rows-paste-no-room = La línea { $line } no cupo, { $most } filas son el máximo
 
 ## Friction in a tube
 
+title-terms = Glosario
 title-pipe-friction = Rozamiento en un tubo
+card-terms = Qué significa una palabra, y sus otros nombres
 card-pipe-friction = Cuánta presión cuesta un caudal en un tubo con sus accesorios
 intro-pipe-friction = Una fase, líquido o vapor, a una densidad: cuánta presión cuesta el camino.
 pipe-friction-empty = Introduzca diámetro interior, densidad, viscosidad y uno de los caudales; con una longitud sigue la pérdida.

@@ -2,7 +2,7 @@
 // that is fetched (views/job-cards.ts), and its view; its place, title and link follow from the line.
 
 import type { FunctionComponent } from "preact";
-import { fluidCard, jobCard } from "./fetched";
+import { fluidCard, Glossary, jobCard } from "./fetched";
 
 /** The headings of the list, in the order of work. */
 export const groups = ["plan", "prove", "dry", "charge", "run", "look-up"] as const;
@@ -28,4 +28,5 @@ export const cards: readonly Card[] = [
   { path: "moist-air", group: "look-up", View: fluidCard("MoistAir") },
   { path: "water", group: "look-up", View: fluidCard("Water") },
   { path: "pipe-friction", group: "look-up", View: jobCard("PipeFriction") },
+  { path: "terms", group: "look-up", View: Glossary },
 ];

@@ -8,7 +8,7 @@ import { arriveLate } from "./arrival";
 import { startWholeCore } from "./core";
 import { fetchSentencesOf, type SentencePart } from "./locale";
 
-type Views<Name extends string> = Readonly<Record<Name, FunctionComponent>>;
+type Views<Name extends string> = Readonly<Record<Name, FunctionComponent<never>>>;
 
 /** Views that come in one file; `load` imports it, `parts` are the sentences that they say. */
 class FetchedViews<Name extends string> {
@@ -34,16 +34,16 @@ class FetchedViews<Name extends string> {
   }
 
   /** The view of this name, as soon as it is here; `waiting` stands in its place until then. */
-  view(name: Name, waiting: VNode | null = <main />): FunctionComponent {
-    return () => {
+  view<Props = object>(name: Name, waiting: VNode | null = <main />): FunctionComponent<Props> {
+    return (props) => {
       const [isFetched, setFetched] = useState(this.views !== undefined);
       useEffect(() => {
         // They may have come after this was drawn and before it is run.
         if (this.views === undefined || !isFetched) this.fetch(() => setFetched(true));
         else arriveLate();
       }, [isFetched]);
-      const View: FunctionComponent | undefined = this.views?.[name];
-      return View === undefined ? waiting : <View />;
+      const View = this.views?.[name] as FunctionComponent<Props> | undefined;
+      return View === undefined ? waiting : <View {...props} />;
     };
   }
 }
@@ -53,8 +53,11 @@ const jobCards = new FetchedViews<keyof typeof import("./views/job-cards")>(() =
 
 const jobScreens = new FetchedViews<keyof typeof import("./views/job-screens")>(() => import("./views/job-screens"), ["cards", "job"]);
 
-/** Fetches all of them. */
-export function fetchCards(): void {
+const lessons = new FetchedViews<keyof typeof import("./views/lessons")>(() => import("./views/lessons"), ["why", "terms"]);
+
+/** Fetches all of them; calls back when the terms of the glossary can be marked in what is drawn. */
+export function fetchCards(termsAreHere: () => void): void {
+  lessons.fetch(termsAreHere);
   fluidCards.fetch();
   jobCards.fetch();
   jobScreens.fetch();
@@ -79,3 +82,9 @@ export function jobScreen(name: keyof typeof import("./views/job-screens")): Fun
 export function jobPart(name: keyof typeof import("./views/job-screens")): FunctionComponent {
   return jobScreens.view(name, null);
 }
+
+/** The glossary. */
+export const Glossary = lessons.view("Glossary");
+
+/** The question at a step of a working; it takes its room before it has come. */
+export const StepQuestion = lessons.view<{ readonly step: string }>("StepQuestion", <div class="question" />);

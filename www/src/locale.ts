@@ -7,8 +7,8 @@ import { decimalMarkOf, localeOf, type Language } from "./language";
 
 export type MessageArguments = Record<string, FluentVariable>;
 
-/** Which views the sentences of a file come with: the first screen, all cards, the jobs, handing on. */
-export type SentencePart = "first" | "cards" | "job" | "hand-on";
+/** Which views the sentences of a file come with: the first screen, all cards, the jobs, handing on, the questions at the steps, the glossary. */
+export type SentencePart = "first" | "cards" | "job" | "hand-on" | "why" | "terms";
 
 type Patterns = typeof import("*.ftl").patterns;
 type Ids = readonly string[];
@@ -20,12 +20,16 @@ const sentences: Readonly<Record<Language, Readonly<Record<SentencePart, () => P
     cards: () => import("../locales/en-cards.ftl"),
     job: () => import("../locales/en-job.ftl"),
     "hand-on": () => import("../locales/en-hand-on.ftl"),
+    why: () => import("../locales/en-why.ftl"),
+    terms: () => import("../locales/en-terms.ftl"),
   },
   es: {
     first: () => import("../locales/es.ftl"),
     cards: () => import("../locales/es-cards.ftl"),
     job: () => import("../locales/es-job.ftl"),
     "hand-on": () => import("../locales/es-hand-on.ftl"),
+    why: () => import("../locales/es-why.ftl"),
+    terms: () => import("../locales/es-terms.ftl"),
   },
 };
 
@@ -35,6 +39,8 @@ const idsOf: Readonly<Record<SentencePart, () => Promise<{ readonly ids: Ids }>>
   cards: () => import("../locales/en-cards.ftl?ids"),
   job: () => import("../locales/en-job.ftl?ids"),
   "hand-on": () => import("../locales/en-hand-on.ftl?ids"),
+  why: () => import("../locales/en-why.ftl?ids"),
+  terms: () => import("../locales/en-terms.ftl?ids"),
 };
 
 /** The language that is spoken, as in the page's `lang` attribute. */
@@ -45,6 +51,9 @@ export let locale: string = language;
 
 /** How figures are written. */
 export let decimalMark = ".";
+
+/** Counts how often sentences have come: what was drawn before may have to be drawn anew. */
+export let editionOfSentences = 0;
 
 let bundle = new FluentBundle(locale);
 let wanted: Language = language;
@@ -82,6 +91,7 @@ async function resourceOf(chosen: Language, part: SentencePart): Promise<FluentR
 
 function takeUp(spoken: Language, resources: readonly FluentResource[]): void {
   language = spoken;
+  editionOfSentences += 1;
   locale = localeOf(spoken);
   decimalMark = decimalMarkOf(locale);
   // Isolating marks would stand around every figure that a person copies.

@@ -77,7 +77,7 @@ async function start(): Promise<void> {
   listenToSettings(settingsChanged);
   addEventListener("languagechange", speakChosen);
   draw();
-  fetchCards();
+  fetchCards(drawSoon);
   await keepOffline(drawSoon);
 }
 

@@ -12,6 +12,8 @@ export interface Settings {
   readonly language: string;
   readonly theme: Theme;
   readonly hand: Hand;
+  /** Workings stand open, with a question at each step. */
+  readonly learn: boolean;
   /** Units of everything that has no choice of its own in `units`. */
   readonly system: UnitSystem;
   /** Unit symbols chosen one by one; the torque unit follows the wrench in hand. */
@@ -24,6 +26,7 @@ export const initialSettings: Settings = {
   language: "",
   theme: "system",
   hand: "right",
+  learn: false,
   system: "metric",
   units: {},
   kit: {},
@@ -103,11 +106,12 @@ function readStored(): Settings {
 
 /** Takes from something stored whatever still is a choice. */
 function readSettings(stored: unknown): Settings {
-  const { language, theme, hand, system, units, kit } = recordOf(stored);
+  const { language, theme, hand, learn, system, units, kit } = recordOf(stored);
   return {
     language: typeof language === "string" ? language : initialSettings.language,
     theme: oneOf(["system", "day", "dark", "sunlight"], theme) ?? initialSettings.theme,
     hand: oneOf(["right", "left"], hand) ?? initialSettings.hand,
+    learn: learn === true,
     system: oneOf(["metric", "customary"], system) ?? initialSettings.system,
     units: textsOf(units),
     kit: textsOf(kit),

@@ -2,11 +2,12 @@
 // its own panel and no other.
 
 import { Component, type FunctionComponent, type JSX } from "preact";
-import { locale } from "../locale";
+import { isLearning } from "../learning";
+import { editionOfSentences, locale } from "../locale";
 import { settings } from "../settings";
 import { textOf } from "./fields";
 
-/** The view, drawn anew when the text of one of its fields, a choice of units or the language has changed. */
+/** The view, drawn anew when the text of one of its fields, a choice of units or the sentences have changed. */
 export function drawnFor(fields: readonly string[], View: FunctionComponent): FunctionComponent {
   return class extends Component {
     private drawn = "";
@@ -24,5 +25,5 @@ export function drawnFor(fields: readonly string[], View: FunctionComponent): Fu
 
 function signature(fields: readonly string[]): string {
   const { kit: _, ...choices } = settings();
-  return JSON.stringify([locale, choices, ...fields.map(textOf)]);
+  return JSON.stringify([locale, editionOfSentences, isLearning(), choices, ...fields.map(textOf)]);
 }

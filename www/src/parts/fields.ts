@@ -4,6 +4,7 @@ import { enterAll, place, type Place } from "../address";
 import { cards } from "../card-list";
 import { message, withDecimalMark } from "../locale";
 import { show, units, type Problem, type QuantityKind } from "../core";
+import { learnEntry } from "../learning";
 import { keepInKit, settings } from "../settings";
 import { unitOf } from "../unit-choice";
 
@@ -58,7 +59,7 @@ function initialText(name: string): string {
 }
 
 /** Entries of a link that are no fields: `kit=none` leaves out the kit of whoever opens it, `learn=yes` unfolds the working. */
-const linkWords: readonly string[] = ["kit", "learn"];
+const linkWords: readonly string[] = ["kit", learnEntry];
 
 /** Whether an entry goes along with any question, rather than being one. */
 export function goesAlong(name: string): boolean {

@@ -1,7 +1,10 @@
 // The working of an answer: formula, the same with figures put in, result, sources, step by step.
 
 import type { ComponentChildren, JSX } from "preact";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Figure, QuantityKind, Step } from "../core";
+import { StepQuestion } from "../fetched";
+import { isLearning, setLearning } from "../learning";
 import { message, numberText } from "../locale";
 import { unitOf } from "../unit-choice";
 import { figureText } from "./figures";
@@ -19,26 +22,40 @@ export function Working({ steps, of, isNamed = false, units = {}, children }: {
   readonly units?: UnitsOfSteps;
   readonly children?: ComponentChildren;
 }): JSX.Element | null {
-  if (steps.length === 0) return null;
+  const details = useRef<HTMLDetailsElement>(null);
+  const [isEmpty, learn] = [steps.length === 0, isLearning()];
+  // Opened for those who learn, and by nothing closed but the person's tap.
+  useLayoutEffect(() => {
+    if (learn && details.current !== null) details.current.open = true;
+  }, [learn, isEmpty]);
+  if (isEmpty) return null;
   return (
-    <details class="working" data-working>
+    <details class="working" data-working ref={details}>
       <summary aria-label={message("why-of", { figure: of })}>
         <span>{isNamed ? message("why-of", { figure: of }) : message("why")}</span>
       </summary>
       <div class="opened">
         {steps.map((step, place) => (
-          <WorkingStep key={place} step={step} units={units} />
+          <WorkingStep key={place} step={step} units={units} learn={learn} />
         ))}
         {children}
+        <button class="learn" data-action="learn" aria-pressed={learn} onClick={() => setLearning(!learn)}>
+          {message("learn-steps")}
+        </button>
       </div>
     </details>
   );
 }
 
-function WorkingStep({ step, units }: { readonly step: Step; readonly units: UnitsOfSteps }): JSX.Element {
+function WorkingStep({ step, units, learn }: {
+  readonly step: Step;
+  readonly units: UnitsOfSteps;
+  readonly learn: boolean;
+}): JSX.Element {
   return (
     <section class="step">
       <p class="step-title">{message(step.title)}</p>
+      {learn && <StepQuestion step={step.title} />}
       <p class="formula">{withSymbols(step.formula)}</p>
       <p class="formula">
         {withFigures(step.formula, step.figures, units)}

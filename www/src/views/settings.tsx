@@ -5,6 +5,7 @@ import { bibliography, calculate, units } from "../core";
 import { build, coreEdition } from "../edition";
 import { jobPart } from "../fetched";
 import { languageNames, languages } from "../language";
+import { isLearning, setLearning } from "../learning";
 import { language, message } from "../locale";
 import { Cautions } from "../parts/cautions";
 import { ChoiceRow } from "../parts/choice-row";
@@ -130,6 +131,14 @@ function Look(): JSX.Element {
         chosen={hand}
         onChoose={(word) => choose({ hand: word === "left" ? "left" : "right" })}
         choices={hands.map((word) => ({ word, label: message(`settings-hand-${word}`) }))}
+      />
+      <ChoiceRow
+        name="learn"
+        legend={message("settings-learn")}
+        beside
+        chosen={isLearning() ? "yes" : "no"}
+        onChoose={(word) => setLearning(word === "yes")}
+        choices={["no", "yes"].map((word) => ({ word, label: message(`settings-learn-${word}`) }))}
       />
     </section>
   );

@@ -5,6 +5,7 @@ import { calculate, type JointAssessment } from "../../../core";
 import { useJob } from "../../../job/job-context";
 import { jointField } from "../../../job/joint-records";
 import { torqueQuestion } from "../../../job/torque-question";
+import { isLearning } from "../../../learning";
 import { message } from "../../../locale";
 import { Disclosure } from "../../../parts/disclosure";
 import { EntryField } from "../../../parts/entry-field";
@@ -21,7 +22,7 @@ export function TorqueBasis({ joint }: { readonly joint: JointAssessment }): JSX
   const reply = joint.tube == null ? undefined : calculate("torque", { tube: joint.tube, plateTorque });
   const answer = reply && "answer" in reply ? reply.answer : undefined;
   return (
-    <Disclosure name="joint-more" summary={message("joints-whose-band")} mustShow={isMistake(problemOf(name, problems))}>
+    <Disclosure name="joint-more" summary={message("joints-whose-band")} mustShow={isMistake(problemOf(name, problems)) || isLearning()}>
       <EntryField name={name} problems={problems} unit={unitOf("torque")} words />
       <p class="note">{message("torque-plate-wins")}</p>
       {answer && answer.families.length > 0 && <BandsOf answer={answer} />}

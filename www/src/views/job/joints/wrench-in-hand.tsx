@@ -6,6 +6,7 @@ import { JobFields } from "../../../job/job-fields";
 import { useJob } from "../../../job/job-context";
 import { record } from "../../../job/joint-records";
 import { torqueQuestion } from "../../../job/torque-question";
+import { isLearning } from "../../../learning";
 import { message } from "../../../locale";
 import type { AnyField } from "../../../parts/card-fields";
 import { Disclosure } from "../../../parts/disclosure";
@@ -29,7 +30,7 @@ export function WrenchInHand({ joint }: { readonly joint: JointAssessment }): JS
       <Tick name="withAdapter" isOn={joint.withAdapter} onChange={(isOn) => record(job, joint.id, { withAdapter: isOn })}>
         {message("field-withAdapter")}
       </Tick>
-      <Disclosure name="joint-more" summary={message("joints-wrench")} mustShow={isLeverOpen}>
+      <Disclosure name="joint-more" summary={message("joints-wrench")} mustShow={isLeverOpen || isLearning()}>
         <Lever joint={joint} />
         <JobFields at={["instruments", "wrench"]} fields={fields} />
       </Disclosure>
