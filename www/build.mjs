@@ -12,13 +12,16 @@ import { contentSecurityPolicy, serve } from "./serve.mjs";
 const here = dirname(fileURLToPath(import.meta.url));
 export const defaultOut = join(here, "..", "dist");
 
+/** What only the host has: the small module of the first visit, and what nobody opens without a signal. */
+const onlyOnHost = /^first-core-|^job\.schema\.json$|^icons\/.*\.png$/;
+
 /**
  * Builds the page.
  * - `out`: directory to leave it in, emptied first.
  * - `isDevelopment`: no service worker, readable code.
  * - `worker`: source of the service worker.
- * - `extraFiles`: further files to list and ship, by name; tests and benches measure with them.
- * Gives the names of all files, and of those that the first screen needs.
+ * - `extraFiles`: further files to keep on phones, by name; tests and benches measure with them.
+ * Gives the names of all files that are kept on phones, and of those that the first screen needs.
  */
 export async function build({
   out = defaultOut,
@@ -29,26 +32,32 @@ export async function build({
   const whole = await readFile(join(here, "generated/coldwright_bg.wasm"));
   const first = await readFile(join(here, "generated/first/coldwright_bg.wasm"));
   const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
-  const { files: code, first: firstCode } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const { files: code, first: firstCode, fileOf } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const glue = { whole: fileOf("generated/coldwright.js"), first: fileOf("generated/first/coldwright.js") };
   const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
   for (const name of ["manifest.webmanifest", "job.schema.json"]) files.set(name, await readFile(join(here, name)));
   const page = await readFile(join(here, "index.html"), "utf8");
+  // They must not wait for the script to name them.
+  const preloads = [...firstCode.filter((name) => name.startsWith("chunk-")), glue.first];
   const filled = fill(page, {
     policy: contentSecurityPolicy,
     core: hash(whole),
-    script: [...files.keys()].find((name) => name.startsWith("main-")),
+    script: fileOf("src/main.tsx"),
     module: modules.first,
-    // They must not wait for the script to name them.
-    preloads: firstCode.filter((name) => name.startsWith("chunk-")).map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
+    preloads: preloads.map((name) => `<link rel="modulepreload" href="${name}">`).join(""),
   });
-  const version = hash(JSON.stringify([...files, ["./", filled]].map(([name, content]) => [name, hash(content)])));
-  const listed = ["./", ...files.keys()];
+  const source = await readFile(join(here, worker));
+  const version = hash(JSON.stringify([...files, ["./", filled], ["worker.js", source]].map(([name, content]) => [name, hash(content)])));
   files.set("index.html", filled.replace("{{build}}", version));
+  const isKept = (name) => name !== "index.html" && name !== glue.first && !onlyOnHost.test(name);
+  const kept = Object.fromEntries([...files].filter(([name]) => isKept(name)).map(([name, content]) => [name, integrity(content)]));
+  kept["./"] = integrity(files.get("index.html"));
+  const replaced = [[modules.first, modules.whole], [glue.first, glue.whole]];
   // Its name never changes, or phones that have the old one would never hear of the new.
-  const { files: workers } = await bundle({ entries: [worker], isDevelopment, version, listed });
+  const { files: workers } = await bundle({ entries: [worker], isDevelopment, version, kept, replaced });
   for (const [, content] of workers) files.set("worker.js", content);
   await write(out, files);
-  return { out, version, listed, first: ["./", modules.first, ...firstCode] };
+  return { out, version, kept: Object.keys(kept), first: ["./", modules.first, glue.first, ...firstCode] };
 }
 
 function fill(template, values) {
@@ -62,6 +71,11 @@ async function icons() {
 
 function hash(content) {
   return createHash("sha256").update(content).digest("hex").slice(0, 10);
+}
+
+/** As browsers check it themselves: a file that a host has altered or mistaken is never kept. */
+function integrity(content) {
+  return `sha256-${createHash("sha256").update(content).digest("base64")}`;
 }
 
 async function write(out, files) {

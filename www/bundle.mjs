@@ -9,10 +9,10 @@ import * as esbuild from "esbuild";
 const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
 
 /**
- * Bundles each entry; gives the files by name, a hash of the content in each, and the names of those
- * that the entries themselves load: the others are fetched later.
+ * Bundles each entry; gives the files by name, a hash of the content in each, the names of those that the entries
+ * themselves load (the others are fetched later), and the file that a source has become the entry of.
  */
-export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [] }) {
+export async function bundle({ entries, modules = {}, isDevelopment, version = "", kept = {}, replaced = [] }) {
   const { outputFiles, metafile } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
@@ -35,12 +35,14 @@ export async function bundle({ entries, modules = {}, isDevelopment, version = "
       FIRST_MODULE: JSON.stringify(`./${modules.first}`),
       WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
       VERSION: JSON.stringify(version),
-      FILES: JSON.stringify(listed),
+      KEPT: JSON.stringify(kept),
+      REPLACED: JSON.stringify(replaced),
     },
     plugins: [messages, style],
   });
   const files = outputFiles.map(({ path, contents }) => [basename(path), contents]);
-  return { files, first: loadedFirst(metafile.outputs, entries) };
+  const fileOf = (source) => basename(Object.keys(metafile.outputs).find((path) => metafile.outputs[path].entryPoint === source));
+  return { files, first: loadedFirst(metafile.outputs, entries), fileOf };
 }
 
 /** The entries' files and what they import, directly or through another. */

@@ -7,9 +7,13 @@ declare const DEVELOPMENT: boolean;
 declare const FIRST_MODULE: string;
 declare const WHOLE_MODULE: string;
 
-/** In the service worker only: the hash of all listed files, and their addresses relative to the page. */
+/**
+ * In the service worker only: the hash of everything; the files to keep by their address relative to the page, each with
+ * the hash of its content; and what the page that is kept names in place of what it names on the host.
+ */
 declare const VERSION: string;
-declare const FILES: readonly string[];
+declare const KEPT: Readonly<Record<string, string>>;
+declare const REPLACED: readonly (readonly [string, string])[];
 
 /** A locale's messages, read at build time so that the phone need not parse them. */
 declare module "*.ftl" {

@@ -3,7 +3,7 @@
 import { render } from "preact";
 import { listenToAddress, place } from "./address";
 import { arrive } from "./arrival";
-import { startFirstCore } from "./core";
+import { startCore } from "./core";
 import { showCrash } from "./crash";
 import { fetchCards } from "./fetched";
 import { message } from "./locale";
@@ -54,7 +54,7 @@ function draw(): void {
 }
 
 async function start(): Promise<void> {
-  const core = startFirstCore();
+  const core = startCore();
   applyStyle(style);
   applyToDocument();
   await core;
