@@ -22,7 +22,7 @@ pub(super) struct PressureTest {
     pub clock: Option<HoldClock>,
     /// Where the readings of the hold are in the document.
     pub places: Vec<usize>,
-    /// Whether the circuit is proven tight, and the moment of the last reading that proves it.
+    /// Whether the circuit is proven tight at its test pressure, and the moment of the last reading that proves it.
     pub tight_since: Option<Moment>,
 }
 
@@ -119,12 +119,10 @@ impl PressureTest {
         match verdict {
             Some(HoldVerdict::Tight) => draft.verdict(Verdict::InBand),
             Some(HoldVerdict::LosingGas) => draft.verdict(Verdict::OutOfBand),
-            Some(HoldVerdict::CannotTell) => {
-                draft.verdict(Verdict::CannotTell);
-                draft.open(OpenMatter::HoldOn);
-            }
+            Some(HoldVerdict::CannotTell) => draft.verdict(Verdict::CannotTell),
             Some(HoldVerdict::Open) | None => draft.open(OpenMatter::Readings),
         }
+        self.judge_pressure(draft, is_begun);
         let hold = self.answer.as_ref().and_then(|answer| answer.hold.as_ref());
         if let Some(hold) = hold {
             draft.fact("fact-held", hold.duration);
@@ -161,6 +159,25 @@ impl PressureTest {
     }
 }
 
+impl PressureTest {
+    /// At the pressure that was wanted? Nobody can say so who does not know that pressure.
+    fn judge_pressure(&self, draft: &mut Draft<'_>, is_begun: bool) {
+        let Some(answer) = &self.answer else { return };
+        if is_begun && answer.guidance.is_none() {
+            draft.open_field(Field::written("plate.designPressure".into()));
+        }
+        let reached = answer.reached.map(|reached| reached.verdict);
+        if let Some(reached) = reached {
+            draft.verdict(reached);
+        }
+        if reached == Some(Verdict::OutOfBand) {
+            draft.open(OpenMatter::TestPressure);
+        } else if answer.verdict == HoldVerdict::CannotTell {
+            draft.open(OpenMatter::HoldOn);
+        }
+    }
+}
+
 /// What is wrong with a reading that no hold asks about any more.
 fn earlier_reading(reading: &mut Reading, earlier: &GaugeReadingInput) {
     optional!(reading, earlier.at);
@@ -170,6 +187,7 @@ fn earlier_reading(reading: &mut Reading, earlier: &GaugeReadingInput) {
     optional!(reading, earlier.barometer);
 }
 
+/// Tight at a test pressure that is known.
 fn is_tight(answer: Option<&StandingTestAnswer>) -> bool {
-    answer.is_some_and(|answer| answer.verdict == HoldVerdict::Tight)
+    answer.is_some_and(|answer| answer.guidance.is_some() && answer.verdict == HoldVerdict::Tight)
 }

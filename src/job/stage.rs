@@ -48,6 +48,8 @@ choice! {
         JointsToLookAt = "joints-to-look-at",
         /// A hold that has to go on.
         HoldOn = "hold-on",
+        /// A hold that stood below the test pressure, and has to be begun anew at it.
+        TestPressure = "test-pressure",
         /// Readings of a hold.
         Readings = "readings",
         /// The pump.

@@ -47,6 +47,69 @@ fn release_without_hold_vacuum_or_look_is_loud() {
     assert_eq!(rules(&found, "evacuate"), ["pump-before-tight"]);
 }
 
+/// The mended job, its hold at this part of the absolute pressure that it was.
+fn held_at(part: f64) -> Value {
+    let mut job = mended();
+    for reading in job["pressureTest"]["readings"].as_array_mut().unwrap() {
+        let text = reading["gaugePressure"].as_str().unwrap();
+        let bar: f64 = text.trim_end_matches(" bar").parse().unwrap();
+        let air = 0.941;
+        reading["gaugePressure"] = json!(format!("{:.2} bar", part * (bar + air) - air));
+    }
+    job
+}
+
+#[test]
+fn a_hold_below_the_test_pressure_proves_nothing() {
+    // 1.1 times 41.5 bar are 45.65 bar; the gauge may be off by 0.3 bar and half a step of 0.05 bar.
+    for (part, verdict, state, following) in [
+        (1.0, "in-band", "in-band", vec![]),
+        (0.99, "cannot-tell", "cannot-tell", vec![]),
+        (
+            0.97,
+            "out-of-band",
+            "out-of-band",
+            vec!["release-before-tight"],
+        ),
+        (
+            0.12,
+            "out-of-band",
+            "out-of-band",
+            vec!["release-before-tight"],
+        ),
+    ] {
+        let found = assessed(held_at(part), AFTER_PRACTICE);
+        let reached = &found["standingTest"]["reached"];
+        assert_eq!(reached["verdict"], verdict, "{reached}");
+        assert_eq!(stage(&found, "pressure-test")["state"], state, "{part}");
+        assert_eq!(rules(&found, "release-and-charge"), following, "{part}");
+        let is_short = verdict == "out-of-band";
+        let opened = if is_short {
+            vec!["test-pressure"]
+        } else {
+            vec![]
+        };
+        assert_eq!(open(&found, "pressure-test"), opened, "{part}");
+        let reason = &found["standingTest"]["reason"];
+        assert_eq!(*reason == "test-pressure-not-reached", is_short, "{reason}");
+    }
+}
+
+#[test]
+fn a_hold_at_a_pressure_that_nobody_asked_for_proves_nothing() {
+    let mut job = mended();
+    job["plate"]["designPressure"] = Value::Null;
+    job["pressureTest"]["test"]["testRule"] = Value::Null;
+    let found = assessed(job, AFTER_PRACTICE);
+    assert_eq!(open(&found, "pressure-test"), ["field"]);
+    let field = &stage(&found, "pressure-test")["open"][0]["field"];
+    assert_eq!(field, "plate.designPressure");
+    assert_eq!(
+        rules(&found, "release-and-charge"),
+        ["release-before-tight"]
+    );
+}
+
 #[test]
 fn a_hold_that_was_read_after_the_release_does_not_count_for_it() {
     let mut job = mended();

@@ -216,3 +216,58 @@ fn half_a_cylinder_is_a_problem() {
         .collect();
     assert_eq!(fields, ["volume", "cylinderPressure"]);
 }
+
+/// A tight hold, 600 psi at first and 562 psi a day later and 30 °F colder, with a plate's test pressure.
+fn tight_hold_wanting(test_pressure: &str) -> Value {
+    let reading = |hours: u8, psi: u16, fahrenheit: u8| {
+        json!({
+            "time": format!("{hours} h"),
+            "gaugePressure": format!("{psi} psi"),
+            "temperature": format!("{fahrenheit} °F"),
+        })
+    };
+    reply(json!({
+        "readings": [reading(0, 600, 70), reading(24, 562, 40)],
+        "gaugeResolution": "1 psi",
+        "gaugeUncertainty": "6 psi",
+        "plateTestPressure": test_pressure,
+    }))
+}
+
+#[test]
+fn the_highest_reading_must_reach_the_test_pressure() {
+    for (wanted, reached, verdict) in [
+        ("593 psi", "in-band", ("tight", "loss-ruled-out")),
+        ("594 psi", "cannot-tell", ("tight", "loss-ruled-out")),
+        ("606 psi", "cannot-tell", ("tight", "loss-ruled-out")),
+        (
+            "607 psi",
+            "out-of-band",
+            ("cannot-tell", "test-pressure-not-reached"),
+        ),
+    ] {
+        let found = tight_hold_wanting(wanted);
+        assert_eq!(self::verdict(&found), verdict, "{wanted}");
+        assert_eq!(found["answer"]["reached"]["verdict"], reached, "{wanted}");
+    }
+}
+
+#[test]
+fn the_rating_of_a_part_is_no_test_pressure() {
+    let mut input = json!({ "gaugeUncertainty": "0.1 bar", "designPressure": "41.5 bar", "lowestRating": "44 bar" });
+    input["readings"] =
+        json!([{ "time": "0 h", "gaugePressure": "44 bar", "temperature": "20 °C" }]);
+    let answer = reply(input)["answer"].take();
+    assert_eq!(answer["guidance"]["testPressure"], 44e5);
+    assert_eq!(answer["reached"]["verdict"], "out-of-band");
+}
+
+#[test]
+fn a_leak_below_the_test_pressure_is_a_leak_all_the_same() {
+    let mut input = json!({ "gaugeResolution": "1 psi", "plateTestPressure": "600 psi" });
+    input["readings"] = json!([
+        { "time": "0 h", "gaugePressure": "300 psi", "temperature": "20 °C" },
+        { "time": "5 h", "gaugePressure": "200 psi", "temperature": "20 °C" },
+    ]);
+    assert_eq!(verdict(&reply(input)).0, "losing-gas");
+}

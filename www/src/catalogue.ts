@@ -1043,6 +1043,7 @@ export type OpenMatter =
   | "torques-to-record"
   | "joints-to-look-at"
   | "hold-on"
+  | "test-pressure"
   | "readings"
   | "pump-down"
   | "open-valves"
@@ -1097,7 +1098,8 @@ export type HoldReason =
   | "near-leak-to-see"
   | "loss-may-have-ended"
   | "fell-near-end"
-  | "pressure-rose";
+  | "pressure-rose"
+  | "test-pressure-not-reached";
 /**
  * What a hold shows.
  */
@@ -3085,6 +3087,11 @@ export interface StandingTestAnswer {
    * Readings for a plot, more than 48 gathered over slices of time.
    */
   points: HoldPoint[];
+  /**
+   * How the highest reading that counts stands to the pressure that the rule wants; needs guidance and a
+   * reading.
+   */
+  reached?: Judgement | null;
   reason: HoldReason;
   verdict: HoldVerdict;
   /**

@@ -10,6 +10,7 @@ mod loss;
 mod nitrogen_need;
 mod outcome;
 mod points;
+mod reached;
 mod readings;
 mod steps;
 
@@ -31,6 +32,7 @@ use super::input::input;
 use super::nested::Entries;
 use super::problem::{Field, Misfit, Problem, Problems};
 use super::reading::{Reading, optional};
+use super::verdict::{Judgement, Verdict};
 use super::working::Working;
 use crate::quantity::factors::SECONDS_PER_DAY;
 use crate::quantity::{
@@ -101,6 +103,9 @@ pub struct StandingTestAnswer {
     /// How long a hold of two readings with these instruments must last to show the leak to see, once
     /// there is a reading.
     pub hold_of_two_readings: Option<Time>,
+    /// How the highest reading that counts stands to the pressure that the rule wants; needs guidance and a
+    /// reading.
+    pub reached: Option<Judgement<GaugePressure, PressureDifference>>,
     /// The verdict on the readings.
     pub verdict: HoldVerdict,
     /// Why it is so.
@@ -154,7 +159,8 @@ const LEAKS_TO_SEE: (PressureRate, PressureRate) = (
 /// Losing gas: the loss exceeds three standard uncertainties, and four or more points follow a line better
 /// than a loss that has ended would (a single step, or a decay of up to 20 minutes or a fifth of the
 /// hold); or more than a fifth of the gas is gone. Tight: loss and three standard uncertainties together
-/// are less than the leak to see. Otherwise it cannot tell. The least detectable loss is six standard
+/// are less than the leak to see, and the highest reading that counts is not below the test pressure by
+/// more than the gauge may be off: what holds 5 bar proves nothing about 45. Otherwise it cannot tell. The least detectable loss is six standard
 /// uncertainties, more where a loss that has ended looks much like a line. In simulated holds
 /// (tests/standing_test.rs) fewer than one tight system in 300 is called losing gas, and 99.6 % of leaks of
 /// twice the least detectable are found.
@@ -222,6 +228,7 @@ pub fn standing_test(input: &StandingTestInput) -> Result<StandingTestAnswer, Pr
         nitrogen: None,
         instruments: None,
         hold_of_two_readings: None,
+        reached: None,
         verdict: HoldVerdict::Open,
         reason: HoldReason::TooFewReadings,
         warnings,
@@ -298,6 +305,18 @@ impl StandingTestAnswer {
             .and_then(|ends| Loss::find(&sorted, ends.first, instruments));
         (self.verdict, self.reason) =
             outcome::judge(readings, &sorted, loss.as_ref(), leak_to_see.si());
+        self.left_out = sorted.left_out();
+        self.reached = self
+            .guidance
+            .as_ref()
+            .and_then(|guidance| reached::judge(readings, &self.left_out, instruments, guidance));
+        let falls_short = self
+            .reached
+            .is_some_and(|reached| reached.verdict == Verdict::OutOfBand);
+        if falls_short && self.verdict != HoldVerdict::LosingGas {
+            (self.verdict, self.reason) =
+                (HoldVerdict::CannotTell, HoldReason::TestPressureNotReached);
+        }
         let hold = Hold {
             sorted: &sorted,
             instruments,
@@ -316,7 +335,6 @@ impl StandingTestAnswer {
                 .extend(size.flat_map(|passage| passage.steps(figures.pressure_loss_rate)));
             self.hold = Some(figures);
         }
-        self.left_out = sorted.left_out();
         self.points = hold.plot();
         Ok(())
     }

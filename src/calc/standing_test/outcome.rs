@@ -41,6 +41,8 @@ choice! {
         FellNearEnd = "fell-near-end",
         /// The pressure rose more than temperature and uncertainty explain: something is wrong with the readings.
         PressureRose = "pressure-rose",
+        /// The pressure stood below the test pressure: what holds there may leak at it.
+        TestPressureNotReached = "test-pressure-not-reached",
     }
 }
 

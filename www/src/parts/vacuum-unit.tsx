@@ -5,6 +5,7 @@
 // person choose, and means the figures in those fields in the newly chosen unit.
 
 import type { JSX } from "preact";
+import type { Precision } from "../core";
 import { message } from "../locale";
 import { ChoiceRow } from "./choice-row";
 import { changeUnits, textOf, write } from "./fields";
@@ -18,8 +19,12 @@ export function vacuumUnit(): VacuumUnit {
 }
 
 /** Vacuum gauges show whole microns and pascals; the instrument's step of a gauge under pressure would hide them. */
+export function vacuumPrecision(unit = vacuumUnit()): Precision {
+  return unit === "micron" ? "table" : "significant";
+}
+
 export function vacuumText(si: number, unit = vacuumUnit()): string {
-  return figureText("absolute-pressure", si, unit === "micron" ? "table" : "significant", unit);
+  return figureText("absolute-pressure", si, vacuumPrecision(unit), unit);
 }
 
 export function VacuumUnitChoice({ fields = [] }: {

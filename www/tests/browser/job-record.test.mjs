@@ -152,7 +152,7 @@ test("readings and joints are saved as tables, the job as its document", async (
   const rows = rowsOf(readings.text);
   assert.equal(rows.length, practice.pressureTest.readings.length + practice.evacuation.readings.length);
   const [first] = rows;
-  assert.deepEqual([first.time, first.gaugePressure_Pa, first.tubeTemperature_K, first.holdBegins], ["2026-03-02T09:40:00Z", "4420000", "294.15", "true"]);
+  assert.deepEqual([first.time, first.gaugePressure_Pa, first.tubeTemperature_K, first.holdBegins], ["2026-03-02T09:40:00Z", "4610000", "294.15", "true"]);
   const last = rows.at(-1);
   assert.equal(last.time, "2026-03-03T11:28:00Z");
   // 254 µm of mercury at 133.322 Pa a millimetre.

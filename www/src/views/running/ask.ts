@@ -57,7 +57,7 @@ export const otherFields: Fields = [
   ...insteadFields,
   { name: "suctionGaugeUncertainty", quantity: "pressure-difference" },
   { name: "liquidGaugeUncertainty", quantity: "pressure-difference" },
-  { name: "thermometerUncertainty", quantity: "temperature-difference" },
+  { name: "thermometerUncertainty", quantity: "temperature-difference", hint: "running-hint-thermometer" },
   ...usualFields,
 ];
 

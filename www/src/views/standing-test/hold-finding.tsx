@@ -4,9 +4,9 @@
 import type { JSX } from "preact";
 import type { HoldFigures, HoldVerdict, StandingTestAnswer } from "../../core";
 import { message } from "../../locale";
-import { figureText } from "../../parts/figures";
+import { figureText, limitText } from "../../parts/figures";
 import { Finding, type FoundFigure, type FoundVerdict } from "../../parts/finding";
-import type { MarkState } from "../../parts/verdict-line";
+import { VerdictLine, type MarkState } from "../../parts/verdict-line";
 import { gaugeUnit, holdText, rateUnit, shownAt, type Asked } from "./ask";
 
 const states: Readonly<Record<HoldVerdict, MarkState>> = {
@@ -35,6 +35,7 @@ export function HoldFinding({ asked: { before, after, problems }, empty = messag
       cautions={[...[...warnings].map((warning) => `choice-${warning}`), "standing-test-caution-oxygen"]}
       told={told}
     >
+      {after && <Reached answer={after} />}
       {after && <Standing answer={after} />}
     </Finding>
   );
@@ -83,8 +84,21 @@ function reasonOf({ reason }: StandingTestAnswer): string {
   return message(reason === "too-few-readings" ? "standing-test-too-few-readings" : `choice-${reason}`);
 }
 
+/** Whether the pressure was that of the test: without it a tight hold proves nothing. */
+function Reached({ answer: { reached } }: { readonly answer: StandingTestAnswer }): JSX.Element {
+  if (reached == null) return <p class="note" data-reached="open">{message("standing-test-not-judged")}</p>;
+  const shown = { highest: figureText("gauge-pressure", reached.figure, "table"), wanted: limitText("gauge-pressure", reached.limit, "most") };
+  return (
+    <div data-reached={reached.verdict}>
+      <VerdictLine judged={reached} quantity="pressure-difference" unit={gaugeUnit()} words={message(`standing-test-reached-${reached.verdict}`)}>
+        <span class="margin">{message("standing-test-reached-of", shown)}</span>
+      </VerdictLine>
+    </div>
+  );
+}
+
 /** Loss, margin and uncertainty in a sentence, and what to do next. */
-function Standing({ answer: { hold, holdOfTwoReadings, verdict } }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
+function Standing({ answer: { hold, holdOfTwoReadings, reason, verdict } }: { readonly answer: StandingTestAnswer }): JSX.Element | null {
   if (!hold) {
     return holdOfTwoReadings == null ? null : <p data-wait>{message("standing-test-two-readings", { time: holdText(holdOfTwoReadings) })}</p>;
   }
@@ -100,7 +114,7 @@ function Standing({ answer: { hold, holdOfTwoReadings, verdict } }: { readonly a
         })}
       </p>
       {verdict === "losing-gas" && <p data-next>{message("standing-test-find-leak")}</p>}
-      {verdict === "cannot-tell" && hold.longer > 0 && (
+      {verdict === "cannot-tell" && reason !== "test-pressure-not-reached" && hold.longer > 0 && (
         <p data-wait>
           {message("standing-test-wait", { longer: holdText(hold.longer), whole: holdText(hold.holdToSee) })}
         </p>

@@ -6,9 +6,9 @@ import { message } from "../../locale";
 import { figureText } from "../../parts/figures";
 import { Finding, type FoundFigure } from "../../parts/finding";
 import type { MarkState } from "../../parts/verdict-line";
-import { vacuumUnit } from "../../parts/vacuum-unit";
+import { vacuumPrecision, vacuumText, vacuumUnit } from "../../parts/vacuum-unit";
 import { rateUnit, shownAt, type Asked } from "./ask";
-import { differenceText, levelPrecision, levelText, rateText, timeText } from "./texts";
+import { differenceText, levelPrecision, rateText, timeText } from "./texts";
 
 /** `empty` is what is said before anything is known. */
 export function HoldFinding({ asked: { hold, problems }, empty = message("vacuum-hold-empty"), told = [] }: {
@@ -45,7 +45,7 @@ const states: Readonly<Record<VacuumVerdict, MarkState>> = {
 /** What the hold comes to: a leak's rise, moisture's plateau, else what the gauge shows. */
 function figuresOf({ verdict, latest, held, leak, plateau }: VacuumHoldAnswer): readonly FoundFigure[] {
   const now = message("vacuum-hold-after", { time: timeText(held) });
-  const shown = `${now}: ${levelText(latest.pressure)}`;
+  const shown = `${now}: ${vacuumText(latest.pressure)}`;
   if (verdict === "leak" && leak) {
     const beneath = `± ${rateText(leak.uncertainty)}; ${shown}`;
     return [{ mark: "leak", name: message("vacuum-hold-rises"), quantity: "pressure-rate", si: leak.rate, unit: rateUnit(), beneath }];
@@ -56,7 +56,7 @@ function figuresOf({ verdict, latest, held, leak, plateau }: VacuumHoldAnswer): 
     return [{ ...level, mark: "plateau", name: message("vacuum-hold-levels-off"), si: plateau.pressure, beneath }];
   }
   const beneath = latest.uncertainty === 0 ? "" : `± ${differenceText(latest.uncertainty)}`;
-  return [{ ...level, mark: "latest", name: now, si: latest.pressure, beneath }];
+  return [{ ...level, precision: vacuumPrecision(), mark: "latest", name: now, si: latest.pressure, beneath }];
 }
 
 /** How likely, what a verdict needs, and by how much that is met or missed. */

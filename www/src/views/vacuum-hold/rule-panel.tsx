@@ -33,8 +33,8 @@ export function Passed({ pass: { verdict, time, remaining, source, start, pressu
         </span>
       </VerdictLine>
       <dl class="rows marked">
-        <Asked name="start" judged={start} text={levelText} limit={vacuumText} />
-        <Asked name={isOver ? "end" : "now"} judged={pressure} text={levelText} limit={vacuumText} />
+        <Asked name="start" judged={start} text={vacuumText} limit={vacuumText} />
+        <Asked name={isOver ? "end" : "now"} judged={pressure} text={vacuumText} limit={vacuumText} />
         <Asked name="rise" judged={rise} text={differenceText} limit={differenceText} />
         <Asked name="expected" judged={expected} text={levelText} limit={vacuumText} />
       </dl>

@@ -10,7 +10,7 @@ import { vacuumText, vacuumUnit } from "../../../parts/vacuum-unit";
 import { marginText, type Judged, type MarkState } from "../../../parts/verdict-line";
 import type { TreeObject } from "../../../store/jobs";
 import { unitOf } from "../../../unit-choice";
-import { holdText, rateUnit } from "../../standing-test/ask";
+import { gaugeUnit, holdText, rateUnit } from "../../standing-test/ask";
 import { marginText as likelihoodText } from "../../vacuum-hold/hold-finding";
 import { stepUnit } from "../../vacuum-hold/ask";
 import { differenceText } from "../../vacuum-hold/texts";
@@ -73,12 +73,22 @@ const holdStates: Readonly<Record<StandingTestAnswer["verdict"], MarkState>> = {
 
 function pressureTested({ standingTest }: Assessment): readonly FoundLine[] {
   if (standingTest == null) return [];
-  const { guidance, hold, verdict } = standingTest;
+  const { guidance, hold, reached, verdict } = standingTest;
   const rate = (si: number): string => figureText("pressure-rate", si, "table", rateUnit());
   const word = message(verdict === "tight" || verdict === "losing-gas" ? `choice-${verdict}` : "standing-test-cannot-tell");
   return [
     ...(guidance
-      ? [{ mark: "testPressure", name: "standing-test-at", figure: `${limitText("gauge-pressure", guidance.testPressure, "most")} (${message(`choice-${guidance.rule}`)})` }]
+      ? [
+          {
+            mark: "testPressure",
+            name: "standing-test-at",
+            figure: `${limitText("gauge-pressure", guidance.testPressure, "most")} (${message(`choice-${guidance.rule}`)})`,
+            ...(reached && {
+              state: reached.verdict,
+              standing: `${message(`standing-test-reached-${reached.verdict}`)}: ${figureText("gauge-pressure", reached.figure, "table")}, ${marginText(reached, "pressure-difference", "table", gaugeUnit())}`,
+            }),
+          },
+        ]
       : []),
     ...(hold
       ? [
@@ -185,7 +195,7 @@ function checked(mark: string, name: string, { figure, uncertainty, target, judg
   if (figure == null) return [];
   const text = written("temperature-difference", figure, uncertainty);
   const should = target == null ? "" : `; ${message("record-should-be", { band: bandText("temperature-difference", target.band) })}`;
-  const standing = judgement ? judged(judgement, "temperature-difference") : open == null ? {} : { state: "open" as const, standing: message(`choice-${open}`) };
+  const standing = judgement ? judged(judgement, "temperature-difference") : open == null ? {} : { state: "open" as const, standing: message(open === "needs-target" ? "record-needs-target" : `choice-${open}`) };
   return [{ mark, name, figure: text + should, ...standing }];
 }
 
