@@ -53,7 +53,9 @@ keeping-fetching = Keeping everything on this phone …
 keeping-kept = All on this phone, no signal needed
 keeping-failed = Not kept on this phone yet: open once more with a signal
 keeping-unsupported = This browser keeps nothing: a signal is needed
-update-waits = A newer version is on this phone.
+update-now = A newer version is on this phone.
+update-clock = A newer version is on this phone. It can be opened when no hold and no pump is running.
+update-unsaved = A newer version is on this phone. First save the jobs as a file: they are in memory only.
 update-take = Open it now
 
 ## Words that stand at many places.
@@ -306,8 +308,9 @@ settings-caution-licence = Work on refrigerant circuits is for trained and licen
 settings-caution-pressure = Wear eye protection. Never open a joint under pressure. Never use oxygen or compressed air on a circuit.
 settings-caution-sources = A figure marked “from memory” or “no source” was not checked against its document. Check it against yours.
 settings-edition = This edition
-settings-edition-page = Page { $build }
-settings-edition-core = Core and tables { $core }
+settings-edition-page = Version of the page: { $build }
+settings-edition-core = Edition of the tables and of the core that computes: { $core }
+settings-update-failed = A newer version could not be fetched whole. This one goes on as it is; the next visit with a signal tries again.
 settings-sources = Sources
 settings-sources-intro = Every figure points to one of these.
 settings-nothing-sent = Nothing leaves this phone: no account, no server, no tracking.

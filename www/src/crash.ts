@@ -3,6 +3,7 @@
 
 import { place, saveAddress, writePlace } from "./address";
 import { message } from "./locale";
+import { openAnew } from "./offline";
 
 /** Puts the screen in place of the page. */
 export function showCrash(root: Element, reason: unknown): void {
@@ -12,7 +13,8 @@ export function showCrash(root: Element, reason: unknown): void {
   screen.append(element("h1", "", message("crash-title")), element("p", "", message("crash-text")));
   screen.append(typedTexts());
   const reload = element("button", "", message("crash-reload"));
-  reload.addEventListener("click", () => location.reload());
+  // A newer version may have put right what has failed.
+  reload.addEventListener("click", () => void openAnew());
   const anew = element("a", "", message("crash-start-anew"));
   anew.setAttribute("href", "./");
   screen.append(reload, rescue(), anew, element("pre", "", String(reason)));

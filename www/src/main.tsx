@@ -13,6 +13,7 @@ import { applyToDocument, listenToSettings } from "./settings";
 import { applyStyle } from "./style";
 import style from "./styles/page.css";
 import { Frame } from "./views/frame";
+import { listenToWaiting } from "./waiting";
 
 const root = document.getElementById("page") ?? document.body;
 let hasCrashed = false;
@@ -60,6 +61,7 @@ async function start(): Promise<void> {
   await core;
   listenToAddress(drawSoon);
   listenToSettings(drawSoon);
+  listenToWaiting(drawSoon);
   draw();
   fetchCards();
   await keepOffline(drawSoon);

@@ -6,6 +6,7 @@ import { writePlace } from "../address";
 import { cards } from "../card-list";
 import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
+import { reasonToWait } from "../waiting";
 import { SizeRow } from "./bench/size-row";
 
 const places = [
@@ -37,14 +38,7 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
           {message("title-settings")}
         </a>
       </header>
-      {updateWaits && (
-        <p class="update" role="status">
-          <span>{message("update-waits")}</span>
-          <button data-action="take-update" onClick={takeUpdate}>
-            {message("update-take")}
-          </button>
-        </p>
-      )}
+      {updateWaits && <Update />}
       {children}
       <footer>
         {!elsewhere && <SizeRow />}
@@ -61,6 +55,21 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
         </nav>
       </footer>
     </div>
+  );
+}
+
+/** The offer of the version that waits, or why not now. */
+function Update(): JSX.Element {
+  const reason = reasonToWait();
+  return (
+    <p class="update" role="status">
+      <span data-update={reason ?? "now"}>{message(`update-${reason ?? "now"}`)}</span>
+      {reason === undefined && (
+        <button data-action="take-update" onClick={takeUpdate}>
+          {message("update-take")}
+        </button>
+      )}
+    </p>
   );
 }
 
