@@ -1,4 +1,4 @@
-// Builds the page into ../dist: `node build.mjs [--watch | --retire-worker] [--out DIRECTORY]`.
+// Builds the page into ../dist: `node build.mjs [--watch | --retire-worker] [--out DIRECTORY] [--public-address URL]`.
 // Addresses are relative everywhere, so that the page works under any path.
 import { createHash } from "node:crypto";
 import { watch } from "node:fs";
@@ -7,7 +7,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { bundle } from "./bundle.mjs";
-import { contentSecurityPolicy, serve } from "./serve.mjs";
+import { contentSecurityPolicy, oneFilePolicy, serve } from "./serve.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 export const defaultOut = join(here, "..", "dist");
@@ -20,6 +20,8 @@ const onlyOnHost = /^first-core-|^job\.schema\.json$|^icons\/.*\.png$/;
  * - `out`: directory to leave it in, emptied first.
  * - `isDevelopment`: no service worker, readable code.
  * - `worker`: source of the service worker.
+ * - `isOneFileWanted`: leaves beside the page one file with everything inside.
+ * - `publicAddress`: what links name in place of where the page is.
  * - `extraFiles`: further files to keep on phones, by name; tests and benches measure with them.
  * Gives the names of all files that are kept on phones, and of those that the first screen needs.
  */
@@ -27,12 +29,14 @@ export async function build({
   out = defaultOut,
   isDevelopment = false,
   worker = "src/worker.ts",
+  isOneFileWanted = false,
+  publicAddress = "",
   extraFiles = {},
 } = {}) {
   const whole = await readFile(join(here, "generated/coldwright_bg.wasm"));
   const first = await readFile(join(here, "generated/first/coldwright_bg.wasm"));
   const modules = { whole: `core-${hash(whole)}.wasm`, first: `first-core-${hash(first)}.wasm` };
-  const { files: code, first: firstCode, fileOf } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment });
+  const { files: code, first: firstCode, fileOf } = await bundle({ entries: ["src/main.tsx"], modules, isDevelopment, publicAddress });
   const glue = { whole: fileOf("generated/coldwright.js"), first: fileOf("generated/first/coldwright.js") };
   const files = new Map([...code, [modules.first, first], [modules.whole, whole], ...(await icons()), ...Object.entries(extraFiles)]);
   for (const name of ["manifest.webmanifest", "job.schema.json"]) files.set(name, await readFile(join(here, name)));
@@ -56,8 +60,23 @@ export async function build({
   // Its name never changes, or phones that have the old one would never hear of the new.
   const { files: workers } = await bundle({ entries: [worker], isDevelopment, version, kept, replaced });
   for (const [, content] of workers) files.set("worker.js", content);
+  if (isOneFileWanted) files.set("coldwright.html", await oneFile({ isDevelopment, publicAddress, build: version, core: hash(whole) }));
   await write(out, files);
   return { out, version, kept: Object.keys(kept), first: ["./", modules.first, glue.first, ...firstCode] };
+}
+
+/** The page with everything inside, to be opened from a phone's own files. */
+async function oneFile({ isDevelopment, publicAddress, ...editions }) {
+  const { files } = await bundle({ entries: ["src/main.tsx"], isDevelopment, isOneFile: true, publicAddress });
+  const [[, content]] = files;
+  const script = Buffer.from(content).toString();
+  if (/<!--|<\/?script/i.test(script)) throw new Error("the script would end before its end: it holds a mark of HTML");
+  return fill(await readFile(join(here, "one-file.html"), "utf8"), {
+    ...editions,
+    policy: oneFilePolicy(integrity(script)),
+    icon: `data:image/svg+xml;base64,${await readFile(join(here, "icons/mark.svg"), "base64")}`,
+    script,
+  });
 }
 
 function fill(template, values) {
@@ -107,12 +126,22 @@ async function work(out) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { values } = parseArgs({
-    options: { watch: { type: "boolean" }, "retire-worker": { type: "boolean" }, out: { type: "string" } },
+    options: {
+      watch: { type: "boolean" },
+      "retire-worker": { type: "boolean" },
+      "public-address": { type: "string" },
+      out: { type: "string" },
+    },
   });
   const out = values.out ?? defaultOut;
   if (values.watch) await work(out);
   else {
-    const { version } = await build({ out, ...(values["retire-worker"] && { worker: "src/retired-worker.ts" }) });
+    const { version } = await build({
+      out,
+      isOneFileWanted: true,
+      ...(values["public-address"] && { publicAddress: values["public-address"] }),
+      ...(values["retire-worker"] && { worker: "src/retired-worker.ts" }),
+    });
     console.log(`build ${version} in ${out}`);
   }
 }

@@ -12,7 +12,16 @@ const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
  * Bundles each entry; gives the files by name, a hash of the content in each, the names of those that the entries
  * themselves load (the others are fetched later), and the file that a source has become the entry of.
  */
-export async function bundle({ entries, modules = {}, isDevelopment, version = "", kept = {}, replaced = [] }) {
+export async function bundle({
+  entries,
+  modules = {},
+  isDevelopment,
+  isOneFile = false,
+  publicAddress = "",
+  version = "",
+  kept = {},
+  replaced = [],
+}) {
   const { outputFiles, metafile } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
@@ -21,9 +30,10 @@ export async function bundle({ entries, modules = {}, isDevelopment, version = "
     write: false,
     metafile: true,
     bundle: true,
-    format: "esm",
+    format: isOneFile ? "iife" : "esm",
     // What the page fetches after the first figures becomes a file of its own.
-    splitting: true,
+    splitting: !isOneFile,
+    loader: { ".wasm": "binary" },
     target: oldestBrowsers,
     minify: !isDevelopment,
     sourcemap: isDevelopment ? "inline" : false,
@@ -32,6 +42,10 @@ export async function bundle({ entries, modules = {}, isDevelopment, version = "
     jsxImportSource: "preact",
     define: {
       DEVELOPMENT: JSON.stringify(isDevelopment),
+      ONE_FILE: JSON.stringify(isOneFile),
+      PUBLIC_ADDRESS: JSON.stringify(publicAddress),
+      // What an iife has no use for: the core's glue would look there for the module.
+      ...(isOneFile && { "import.meta.url": '""' }),
       FIRST_MODULE: JSON.stringify(`./${modules.first}`),
       WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
       VERSION: JSON.stringify(version),

@@ -3,6 +3,12 @@
 /** Whether the page is built to be worked on: then no service worker holds on to old files. */
 declare const DEVELOPMENT: boolean;
 
+/** Whether the page is one file with everything inside, opened without a server: then no service worker keeps it. */
+declare const ONE_FILE: boolean;
+
+/** Where the page is published, if it is to name that in links instead of where it is; else empty. */
+declare const PUBLIC_ADDRESS: string;
+
 /** Addresses of the core's modules, relative to the page: what answers the first screen, and the whole. */
 declare const FIRST_MODULE: string;
 declare const WHOLE_MODULE: string;
@@ -19,6 +25,12 @@ declare const REPLACED: readonly (readonly [string, string])[];
 declare module "*.ftl" {
   import type { FluentResource } from "@fluent/bundle";
   export const messages: FluentResource;
+}
+
+/** The content of a module. */
+declare module "*.wasm" {
+  const content: Uint8Array<ArrayBuffer>;
+  export default content;
 }
 
 /** The text of a style sheet with its imports. */

@@ -47,7 +47,7 @@ let wholeCore: Promise<void> | undefined;
  * soonest there: from the host the small one, from this phone the whole, so that the small one need not be kept.
  */
 export async function startCore(): Promise<void> {
-  if (document.querySelector(`link[href="${WHOLE_MODULE}"]`) !== null) return startWholeCore();
+  if (ONE_FILE || document.querySelector(`link[href="${WHOLE_MODULE}"]`) !== null) return startWholeCore();
   const first = await import("../generated/first/coldwright.js");
   await first.default({ module_or_path: FIRST_MODULE });
   core = first;
@@ -64,7 +64,7 @@ export function startWholeCore(): Promise<void> {
 
 async function fetchWholeCore(): Promise<void> {
   const whole = await import("../generated/coldwright.js");
-  await whole.default({ module_or_path: WHOLE_MODULE });
+  await whole.default({ module_or_path: ONE_FILE ? (await import("./core-inside")).coreInside : WHOLE_MODULE });
   core = whole;
 }
 

@@ -16,7 +16,7 @@ export function showCrash(root: Element, reason: unknown): void {
   // A newer version may have put right what has failed.
   reload.addEventListener("click", () => void openAnew());
   const anew = element("a", "", message("crash-start-anew"));
-  anew.setAttribute("href", "./");
+  anew.setAttribute("href", location.pathname);
   screen.append(reload, rescue(), anew, element("pre", "", String(reason)));
   root.replaceChildren(screen);
   reload.focus();

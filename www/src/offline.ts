@@ -4,12 +4,13 @@ import { saveAddress } from "./address";
 import { reasonToWait } from "./waiting";
 
 /**
+ * - `one-file`: the page is a file with everything inside;
  * - `unsupported`: this browser keeps nothing (or the page is built to be worked on);
  * - `fetching`: the first visit; the files are on their way;
  * - `kept`: everything is on this phone and no signal is needed;
  * - `failed`: the files could not all be fetched; the next visit tries again.
  */
-export type Keeping = "unsupported" | "fetching" | "kept" | "failed";
+export type Keeping = "one-file" | "unsupported" | "fetching" | "kept" | "failed";
 
 export interface OfflineState {
   readonly keeping: Keeping;
@@ -19,7 +20,7 @@ export interface OfflineState {
   readonly updateFailed: boolean;
 }
 
-const container = DEVELOPMENT ? undefined : navigator.serviceWorker;
+const container = DEVELOPMENT || ONE_FILE ? undefined : navigator.serviceWorker;
 
 let state: OfflineState = { keeping: initialKeeping(), updateWaits: false, updateFailed: false };
 let registration: ServiceWorkerRegistration | undefined;
@@ -61,6 +62,7 @@ export async function openAnew(): Promise<void> {
 }
 
 function initialKeeping(): Keeping {
+  if (ONE_FILE) return "one-file";
   if (container === undefined) return "unsupported";
   return container.controller === null ? "fetching" : "kept";
 }
