@@ -9,11 +9,21 @@ import * as esbuild from "esbuild";
 const oldestBrowsers = ["chrome101", "firefox102", "safari16"];
 
 /**
- * Bundles each entry; gives the files by name, a hash of the content in each, and the names of those
- * that the entries themselves load: the others are fetched later. `sentences` are the files of the first
- * screen's sentences by language, of which one is loaded. `reshape` as for `messagesReshaped`.
+ * Bundles each entry; gives the files by name, a hash of the content in each, the names of those that the entries
+ * themselves load (the others are fetched later), and the file that a source has become the entry of. `sentences` are
+ * the files of the first screen's sentences by language, of which one is loaded. `reshape` as for `messagesReshaped`.
  */
-export async function bundle({ entries, modules = {}, isDevelopment, version = "", listed = [], reshape }) {
+export async function bundle({
+  entries,
+  modules = {},
+  isDevelopment,
+  isOneFile = false,
+  publicAddress = "",
+  version = "",
+  kept = {},
+  replaced = [],
+  reshape,
+}) {
   const { outputFiles, metafile } = await esbuild.build({
     absWorkingDir: dirname(fileURLToPath(import.meta.url)),
     entryPoints: entries,
@@ -22,9 +32,10 @@ export async function bundle({ entries, modules = {}, isDevelopment, version = "
     write: false,
     metafile: true,
     bundle: true,
-    format: "esm",
+    format: isOneFile ? "iife" : "esm",
     // What the page fetches after the first figures becomes a file of its own.
-    splitting: true,
+    splitting: !isOneFile,
+    loader: { ".wasm": "binary" },
     target: oldestBrowsers,
     minify: !isDevelopment,
     sourcemap: isDevelopment ? "inline" : false,
@@ -33,15 +44,21 @@ export async function bundle({ entries, modules = {}, isDevelopment, version = "
     jsxImportSource: "preact",
     define: {
       DEVELOPMENT: JSON.stringify(isDevelopment),
+      ONE_FILE: JSON.stringify(isOneFile),
+      PUBLIC_ADDRESS: JSON.stringify(publicAddress),
+      // What an iife has no use for: the core's glue would look there for the module.
+      ...(isOneFile && { "import.meta.url": '""' }),
       FIRST_MODULE: JSON.stringify(`./${modules.first}`),
       WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
       VERSION: JSON.stringify(version),
-      FILES: JSON.stringify(listed),
+      KEPT: JSON.stringify(kept),
+      REPLACED: JSON.stringify(replaced),
     },
     plugins: [messagesReshaped(reshape), style],
   });
   const files = outputFiles.map(({ path, contents }) => [basename(path), contents]);
-  return { files, first: loadedFirst(metafile.outputs, entries), sentences: sentencesOf(metafile.outputs) };
+  const fileOf = (source) => basename(Object.keys(metafile.outputs).find((path) => metafile.outputs[path].entryPoint === source));
+  return { files, first: loadedFirst(metafile.outputs, entries), fileOf, sentences: sentencesOf(metafile.outputs) };
 }
 
 function sentencesOf(outputs) {

@@ -19,6 +19,10 @@ export const contentSecurityPolicy = [
   "form-action 'none'",
 ].join("; ");
 
+/** Of the page that is one file: its own script, told by its hash, and nothing else at all. */
+export const oneFilePolicy = (hashOfScript) =>
+  ["default-src 'none'", `script-src '${hashOfScript}' 'wasm-unsafe-eval'`, "img-src data: blob:", "base-uri 'none'", "form-action 'none'"].join("; ");
+
 const types = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",

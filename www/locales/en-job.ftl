@@ -249,6 +249,7 @@ jobs-save-raw = Save what is stored
 jobs-kept-granted = Jobs are kept on this phone, and the browser has promised not to clear them.
 jobs-kept-not-asked = Jobs are kept on this phone.
 jobs-kept-refused = Jobs are kept on this phone, but the browser may clear them when it wants space. Put this page on the home screen, and save a backup from time to time.
+jobs-kept-by-file = This page is a file: the browser may show what it stores for it to other files on this device, and loses it if the file is moved. Save the jobs to a file at the end of the day.
 jobs-in-memory-private = This window keeps nothing: jobs last until it is closed. Save them to a file, or open the page in an ordinary window.
 jobs-in-memory-refused = This browser refuses storage: jobs last until the page is closed. Save them to a file, or allow this page to store in the browser’s settings.
 jobs-in-memory-blocked = Another window holds an older version of this page. Close or reload it; until then jobs are kept in memory only.

@@ -249,6 +249,7 @@ jobs-save-raw = Guardar lo almacenado
 jobs-kept-granted = Los trabajos están en este teléfono, y el navegador promete no borrarlos.
 jobs-kept-not-asked = Los trabajos están en este teléfono.
 jobs-kept-refused = Los trabajos están en este teléfono, pero el navegador puede borrarlos si necesita espacio. Ponga esta página en la pantalla de inicio y guarde una copia de vez en cuando.
+jobs-kept-by-file = Esta página es un archivo: el navegador puede mostrar a otros archivos de este dispositivo lo que guarda para ella, y lo pierde si el archivo se mueve. Guarde los trabajos en un archivo al final del día.
 jobs-in-memory-private = Esta ventana no guarda nada: los trabajos duran hasta cerrarla. Guárdelos en un archivo, o abra la página en una ventana normal.
 jobs-in-memory-refused = Este navegador niega el almacenamiento: los trabajos duran hasta cerrar la página. Guárdelos en un archivo, o permita almacenar a esta página en los ajustes del navegador.
 jobs-in-memory-blocked = Otra ventana tiene una versión anterior de esta página. Ciérrela o recárguela; hasta entonces los trabajos solo están en memoria.

@@ -1,6 +1,7 @@
 // The one way to the calculation core. Everything is known here by name and type; nothing is computed.
 
-import * as firstCore from "../generated/first/coldwright.js";
+import type * as FirstModule from "../generated/first/coldwright.js";
+import type * as WholeModule from "../generated/coldwright.js";
 import type { Catalogue, LinkProblem, Problem, QuantityKind, Source, Stage, TubeSeries } from "./catalogue";
 import { decimalMark } from "./locale";
 
@@ -38,14 +39,20 @@ export interface Limits {
   readonly high: number;
 }
 
-/** The core in use: at first what answers the first screen, which is small and soon there, then the whole. */
-let core: typeof firstCore = firstCore;
-let further: typeof import("../generated/coldwright.js") | undefined;
+/** The core in use: in the first visit what answers the first screen, which is small and soon there, then the whole. */
+let core: typeof FirstModule;
+let further: typeof WholeModule | undefined;
 let wholeCore: Promise<void> | undefined;
 
-/** Makes the first screen's part of the core ready; everything else here must wait for it. */
-export async function startFirstCore(): Promise<void> {
-  await firstCore.default({ module_or_path: FIRST_MODULE });
+/**
+ * Makes what answers the first screen ready; everything else here must wait for it. The page names the module that is
+ * soonest there: from the host the small one, from this phone the whole, so that the small one need not be kept.
+ */
+export async function startCore(): Promise<void> {
+  if (ONE_FILE || document.querySelector(`link[href="${WHOLE_MODULE}"]`) !== null) return startWholeCore();
+  const first = await import("../generated/first/coldwright.js");
+  await first.default({ module_or_path: FIRST_MODULE });
+  core = first;
 }
 
 /** Makes the whole core ready and takes it into use; without a signal in the first visit, the next call tries again. */
@@ -59,7 +66,7 @@ export function startWholeCore(): Promise<void> {
 
 async function fetchWholeCore(): Promise<void> {
   const whole = await import("../generated/coldwright.js");
-  await whole.default({ module_or_path: WHOLE_MODULE });
+  await whole.default({ module_or_path: ONE_FILE ? (await import("./core-inside")).coreInside : WHOLE_MODULE });
   core = further = whole;
 }
 

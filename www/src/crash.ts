@@ -3,6 +3,7 @@
 
 import { place, saveAddress, writePlace } from "./address";
 import { hasMessage, message } from "./locale";
+import { openAnew } from "./offline";
 
 /** In every language, for where the sentences themselves could not be fetched. */
 const unspoken: Readonly<Record<string, string>> = {
@@ -28,9 +29,10 @@ export function showCrash(root: Element, reason: unknown): void {
   screen.append(element("h1", "", words("crash-title")), element("p", "", words("crash-text")));
   screen.append(typedTexts());
   const reload = element("button", "", words("crash-reload"));
-  reload.addEventListener("click", () => location.reload());
+  // A newer version may have put right what has failed.
+  reload.addEventListener("click", () => void openAnew());
   const anew = element("a", "", words("crash-start-anew"));
-  anew.setAttribute("href", "./");
+  anew.setAttribute("href", location.pathname);
   screen.append(reload, rescue(), anew, element("pre", "", String(reason)));
   root.replaceChildren(screen);
   reload.focus();

@@ -3,7 +3,7 @@
 import { render } from "preact";
 import { listenToAddress, place } from "./address";
 import { arrive } from "./arrival";
-import { startFirstCore } from "./core";
+import { startCore } from "./core";
 import { showCrash } from "./crash";
 import { fetchCards } from "./fetched";
 import { chosenLanguage } from "./language";
@@ -14,6 +14,7 @@ import { applyToDocument, listenToSettings } from "./settings";
 import { applyStyle } from "./style";
 import style from "./styles/page.css";
 import { Frame } from "./views/frame";
+import { listenToWaiting } from "./waiting";
 
 const root = document.getElementById("page") ?? document.body;
 let hasCrashed = false;
@@ -69,12 +70,13 @@ function settingsChanged(): void {
 
 async function start(): Promise<void> {
   const sentences = speak(chosenLanguage());
-  const core = startFirstCore();
+  const core = startCore();
   applyStyle(style);
   applyToDocument();
   await Promise.all([core, sentences]);
   listenToAddress(drawSoon);
   listenToSettings(settingsChanged);
+  listenToWaiting(drawSoon);
   addEventListener("languagechange", speakChosen);
   draw();
   fetchCards(drawSoon);

@@ -7,12 +7,12 @@ const worker = self as unknown as ServiceWorkerGlobalScope;
 const cachePrefix = `coldwright ${worker.registration.scope} `;
 const cacheName = cachePrefix + VERSION;
 
-/** The page itself; every address below it that is no listed file opens it, whatever its query. */
+/** The page itself; every address below it that is no kept file opens it, whatever its query. */
 const page = new URL("./", worker.registration.scope).href;
-const listed = new Set(FILES.map((file) => new URL(file, page).href));
+const kept = new Map(Object.entries(KEPT).map(([file, integrity]) => [new URL(file, page).href, integrity]));
 
 worker.addEventListener("install", (event) => {
-  event.waitUntil(fetchAll());
+  event.waitUntil(keepAll());
 });
 
 worker.addEventListener("activate", (event) => {
@@ -28,10 +28,31 @@ worker.addEventListener("fetch", (event) => {
   if (address !== undefined) event.respondWith(answer(address, event.request));
 });
 
-/** All files or none: a version that is not whole is not installed. */
-async function fetchAll(): Promise<void> {
-  const cache = await caches.open(cacheName);
-  await cache.addAll([...listed].map((file) => new Request(file, { cache: "reload" })));
+/**
+ * All files or none: a version that is not whole is not installed. The browser checks each against its hash, so that a
+ * host's error page, a file of another version or one cut short is not taken for it.
+ */
+async function keepAll(): Promise<void> {
+  try {
+    const cache = await caches.open(cacheName);
+    const requests = [...kept].map(([file, integrity]) => new Request(file, { cache: "reload", redirect: "error", integrity }));
+    await cache.addAll(requests);
+    await cache.put(page, await pageFromPhone(cache));
+  } catch (problem) {
+    await caches.delete(cacheName);
+    throw problem;
+  }
+}
+
+/** The page as it starts from this phone: with the whole core, which is as soon there as a part of it. */
+async function pageFromPhone(cache: Cache): Promise<Response> {
+  const fromHost = await cache.match(page);
+  if (fromHost === undefined) throw new Error("the page is not kept");
+  const text = REPLACED.reduce((filled, [there, here]) => filled.replaceAll(there, here), await fromHost.text());
+  const headers = new Headers(fromHost.headers);
+  // They speak of the bytes as they were sent.
+  for (const name of ["Content-Encoding", "Content-Length"]) headers.delete(name);
+  return new Response(text, { headers });
 }
 
 async function deleteOtherVersions(): Promise<void> {
@@ -40,11 +61,11 @@ async function deleteOtherVersions(): Promise<void> {
   await Promise.all(old.map((name) => caches.delete(name)));
 }
 
-/** The listed file that a request asks for; nothing for requests that are none of ours. */
+/** The kept file that a request asks for; nothing for requests that are none of ours. */
 function keptAddress(request: Request): string | undefined {
   if (request.method !== "GET") return undefined;
   const address = request.url.replace(/[?#].*$/, "");
-  if (listed.has(address)) return address;
+  if (kept.has(address)) return address;
   const opensPage = request.mode === "navigate" && (address === page || address === `${page}index.html`);
   return opensPage ? page : undefined;
 }

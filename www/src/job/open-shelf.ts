@@ -2,13 +2,22 @@
 
 import { useEffect, useReducer, useState } from "preact/hooks";
 import { openShelf, type Opened, type Shelf } from "../store/jobs";
+import { noteUnsaved } from "../waiting";
 
 let shelf: Shelf | undefined;
 let opening: Promise<Shelf> | undefined;
 
 function openOnce(): Promise<Shelf> {
-  opening ??= openShelf().then((opened) => (shelf = opened));
+  opening ??= openShelf().then((opened) => {
+    opened.subscribe(() => tellUnsaved(opened));
+    return (shelf = opened);
+  });
   return opening;
+}
+
+/** What is only in memory would be lost with the page; what is just being written is not. */
+function tellUnsaved({ safekeeping }: Shelf): void {
+  noteUnsaved(safekeeping.kept === "in memory only" ? safekeeping.unsaved : 0);
 }
 
 /** Draws anew whenever what `subscribe` belongs to changes. */

@@ -78,7 +78,7 @@ export class SecondCopy {
   async bringBack(disk: Disk): Promise<number | undefined> {
     if (await disk.isWhole()) return undefined;
     let count = 0;
-    if (typeof caches !== "undefined") {
+    if (hasCaches()) {
       const cache = await caches.open(this.name);
       const found = (await cache.keys()).map(({ url }) => partsOf(url));
       const idsOf = (kind: string): readonly string[] => [...new Set(found.filter((parts) => parts.kind === kind).map(({ id }) => id))];
@@ -100,13 +100,18 @@ export class SecondCopy {
   private change(act: (cache: Cache) => Promise<unknown>): Promise<void> {
     this.last = this.last.then(async () => {
       try {
-        if (typeof caches !== "undefined") await act(await caches.open(this.name));
+        if (hasCaches()) await act(await caches.open(this.name));
       } catch {
         // What stands in the database is not touched by it.
       }
     });
     return this.last;
   }
+}
+
+/** A page that is a file has none: they take no addresses of files. */
+function hasCaches(): boolean {
+  return typeof caches !== "undefined" && location.protocol !== "file:";
 }
 
 /** The later of a job's two copies that can be read. */

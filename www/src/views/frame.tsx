@@ -7,6 +7,7 @@ import { cards } from "../card-list";
 import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
 import { HandOnButton } from "./hand-on-button";
+import { reasonToWait } from "../waiting";
 import { SizeRow } from "./bench/size-row";
 
 const places = [
@@ -39,14 +40,7 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
           {message("title-settings")}
         </a>
       </header>
-      {updateWaits && (
-        <p class="update" role="status">
-          <span>{message("update-waits")}</span>
-          <button data-action="take-update" onClick={takeUpdate}>
-            {message("update-take")}
-          </button>
-        </p>
-      )}
+      {updateWaits && <Update />}
       {children}
       <footer>
         {!elsewhere && <SizeRow />}
@@ -69,6 +63,21 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
 /** Lists and choices of the phone are not handed on, and a job that was is kept first. */
 function handsOn(path: string): boolean {
   return !["jobs", "handed", "cards", "settings"].includes(path);
+}
+
+/** The offer of the version that waits, or why not now. */
+function Update(): JSX.Element {
+  const reason = reasonToWait();
+  return (
+    <p class="update" role="status">
+      <span data-update={reason ?? "now"}>{message(`update-${reason ?? "now"}`)}</span>
+      {reason === undefined && (
+        <button data-action="take-update" onClick={takeUpdate}>
+          {message("update-take")}
+        </button>
+      )}
+    </p>
+  );
 }
 
 function isCard(path: string): boolean {

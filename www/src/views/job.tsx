@@ -9,6 +9,7 @@ import { glanceText } from "../job/glance";
 import { JobContext, shownNow } from "../job/job-context";
 import { keepTextsInJob } from "../job/job-texts";
 import { useOpened, useShelf } from "../job/open-shelf";
+import { useRunningClocks } from "../job/running-clocks";
 import { stageNamed } from "../job/stages";
 import { message } from "../locale";
 import { problemText } from "../parts/fields";
@@ -55,10 +56,14 @@ function OpenedJob({ shelf, job, stage }: { readonly shelf: Shelf; readonly job:
   // The fields below read their texts while they are drawn.
   keepTextsInJob(job);
   useEffect(() => () => keepTextsInJob(undefined), []);
-  useEffect(() => watchClock(job), [job]);
   useLayoutEffect(() => scrollTo(0, 0), [stage]);
   const shown = shownNow(shelf, job, stage);
-  const glance = "assessment" in shown ? glanceText(shown.document, shown.assessment) : undefined;
+  const assessment = "assessment" in shown ? shown.assessment : undefined;
+  // A document that is not taken, being of a later version, is not written to either.
+  const isTaken = assessment !== undefined;
+  useEffect(() => (isTaken ? watchClock(job) : undefined), [job, isTaken]);
+  useRunningClocks(job, assessment);
+  const glance = assessment && glanceText(job.document, assessment);
   useEffect(() => {
     if (glance !== undefined) job.setGlance(glance);
   }, [glance]);

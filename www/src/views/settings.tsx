@@ -7,6 +7,7 @@ import { jobPart } from "../fetched";
 import { languageNames, languages } from "../language";
 import { isLearning, setLearning } from "../learning";
 import { language, message } from "../locale";
+import { offlineState } from "../offline";
 import { Cautions } from "../parts/cautions";
 import { ChoiceRow } from "../parts/choice-row";
 import { Disclosure } from "../parts/disclosure";
@@ -25,6 +26,7 @@ const tools = ["eccentric-clutch", "ordinary-clutch", "wing-nut-bar"] as const;
 const JobDefaults = jobPart("JobDefaults");
 
 export function SettingsView(): JSX.Element {
+  const { updateFailed } = offlineState();
   return (
     <main class="settings">
       <h1>{message("settings-heading")}</h1>
@@ -43,6 +45,7 @@ export function SettingsView(): JSX.Element {
         <h2>{message("settings-edition")}</h2>
         <p>{message("settings-edition-page", { build })}</p>
         <p>{message("settings-edition-core", { core: coreEdition })}</p>
+        {updateFailed && <p class="note">{message("settings-update-failed")}</p>}
         <p class="note">{message("settings-nothing-sent")}</p>
       </section>
       <section>

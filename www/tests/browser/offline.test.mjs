@@ -102,7 +102,7 @@ test("the retired worker takes the page off the phone", async (t) => {
 test("a phone that cannot fetch everything says so, and keeps nothing by halves", async (t) => {
   const directory = await temporaryDirectory(t);
   await build({ out: directory });
-  await rm(`${directory}/icons/mark-512.png`);
+  await rm(`${directory}/icons/mark.svg`);
   const site = await openSite(t, { directory });
   const page = await site.open();
   await page.locator('[data-keeping="failed"]').first().waitFor({ state: "attached" });

@@ -2,7 +2,7 @@
 
 import { render, type JSX } from "preact";
 import { listenToAddress } from "../../src/address";
-import { startFirstCore, startWholeCore, type Problem } from "../../src/core";
+import { startWholeCore, type Problem } from "../../src/core";
 import { ReadingPlot } from "../../src/drawings/reading-plot";
 import { EntryRows } from "../../src/parts/entry-rows";
 import { ExampleButton } from "../../src/parts/example-button";
@@ -96,7 +96,6 @@ addEventListener("redraw", draw);
 applyStyle(pageStyle);
 applyStyle(cardStyle);
 applyToDocument();
-await startFirstCore();
 await startWholeCore();
 await speak("en");
 listenToAddress(draw);

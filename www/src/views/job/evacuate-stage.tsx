@@ -4,6 +4,7 @@ import type { JSX } from "preact";
 import { nowIn, useJob } from "../../job/job-context";
 import { JobFields } from "../../job/job-fields";
 import { textAt } from "../../job/job-path";
+import { isReleased } from "../../job/running-clocks";
 import { message } from "../../locale";
 import type { AnyField } from "../../parts/card-fields";
 import { Cautions } from "../../parts/cautions";
@@ -51,7 +52,7 @@ const cautions = ["vacuum-hold-caution-ice", "vacuum-hold-caution-hoses"];
 export function EvacuateStage(): JSX.Element {
   const { document, assessment } = useJob();
   const hold = assessment.vacuumHold ?? undefined;
-  const isOver = ["liquidValveOpened", "gasValveOpened"].some((valve) => textAt(document, "release", valve) !== "");
+  const isOver = isReleased(document);
   const hasStarted = textAt(document, ...pumpStarted) !== "";
   const isHolding = assessment.vacuumClock != null;
   return (

@@ -13,6 +13,7 @@ export function Safekeeping({ shelf }: { readonly shelf: Shelf }): JSX.Element {
       <p role="status" class={isKept ? "note" : "problem"}>
         {message(isKept ? `jobs-kept-${persistence.replace(" ", "-")}` : `jobs-in-memory-${safekeeping.reason}`)}
       </p>
+      {ONE_FILE && isKept && <p class="note">{message("jobs-kept-by-file")}</p>}
       {!isKept && unsaved > 0 && <p class="note">{message("jobs-unsaved", { count: unsaved })}</p>}
     </div>
   );

@@ -4,6 +4,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { assess, type HoldClock } from "../../../core";
 import { nowIn, useJob } from "../../../job/job-context";
 import { isReadyToRing, ring } from "../../../job/ring";
+import { clocksOf } from "../../../job/running-clocks";
 import { message } from "../../../locale";
 
 /** Timers stand while a device sleeps: looked at again at least so often, in ms. */
@@ -16,7 +17,7 @@ export function DueRing(): null {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const look = (): void => {
       clearTimeout(timer);
-      const clocks = clocksOf(job.document);
+      const clocks = keyedClocks(job.document);
       const due = clocks.filter(([, { remaining }]) => remaining != null && remaining > 0);
       const isOver = clocks.some(([key, { remaining }]) => remaining === 0 && waitedFor.current.has(key));
       if (isOver && isReadyToRing()) void ring(message("ring-over"));
@@ -36,11 +37,9 @@ export function DueRing(): null {
   return null;
 }
 
-/** The clocks of the holds, each by what it is and when it began: a new hold is waited for anew. */
-function clocksOf(document: Parameters<typeof nowIn>[0]): readonly (readonly [string, HoldClock])[] {
+/** The clocks, each by what it is and when it began: a new hold is waited for anew. */
+function keyedClocks(document: Parameters<typeof nowIn>[0]): readonly (readonly [string, HoldClock])[] {
   const reply = assess(document, nowIn(document), null);
   if (!("answer" in reply)) return [];
-  const { pressureClock, pumpClock, vacuumClock } = reply.answer;
-  // The pump ends the pressure hold.
-  return [pumpClock == null ? pressureClock : undefined, vacuumClock].flatMap((clock, place) => (clock == null ? [] : [[`${place} ${clock.started}`, clock] as const]));
+  return clocksOf(document, reply.answer).map(([name, clock]) => [`${name} ${clock.started}`, clock]);
 }

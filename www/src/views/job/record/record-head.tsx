@@ -5,6 +5,7 @@ import { build, coreEdition } from "../../../edition";
 import { nowIn, useJob } from "../../../job/job-context";
 import { textAt } from "../../../job/job-path";
 import { dayText, momentText } from "../../../job/moment";
+import { linkBase } from "../../../link-base";
 import { message } from "../../../locale";
 
 export function RecordHead(): JSX.Element {
@@ -42,5 +43,5 @@ export function RecordHead(): JSX.Element {
 
 /** Where the schema of the job's document is published, beside the page. */
 export function schemaAddress(): string {
-  return new URL("job.schema.json", globalThis.document.baseURI).href;
+  return new URL("job.schema.json", linkBase()).href;
 }
