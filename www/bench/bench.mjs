@@ -1,7 +1,7 @@
 // Measures what a phone downloads and how long a person waits: `npm run bench` (after a build).
 import { measureJobList } from "./job-list.mjs";
-import { measureJobs } from "./jobs.mjs";
 import { measureSizes } from "./sizes.mjs";
+import { measureStore } from "./store.mjs";
 import { measureTimes } from "./times.mjs";
 
 /** One line a figure: name, figure, goal, and whether it is met. */
@@ -15,6 +15,6 @@ for (const size of await measureSizes()) print(size);
 console.log("times, offline from the service worker, processor slowed down 6 times");
 for (const time of await measureTimes()) print(time);
 console.log("the store of jobs by itself, processor slowed down 6 times");
-for (const time of await measureJobs()) print(time);
+for (const time of await measureStore()) print(time);
 console.log("the screen of jobs, offline, processor slowed down 6 times");
 for (const time of await measureJobList()) print(time);

@@ -8,7 +8,7 @@ import { textOf } from "../../parts/fields";
 import type { Shelf, Summary } from "../../store/jobs";
 import { JobRow } from "./job-row";
 
-const rowsAtFirst = 30;
+const rowsAtFirst = 16;
 const rowsMore = 200;
 
 export function JobList({ shelf }: { readonly shelf: Shelf }): JSX.Element {
