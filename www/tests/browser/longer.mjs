@@ -6,7 +6,8 @@ const growth = 1.3;
 export function longer(text) {
   let owed = 0;
   return text.replace(/\p{L}+/gu, (word) => {
-    owed += word.length * (growth - 1);
+    // With the blank after it.
+    owed += (word.length + 1) * (growth - 1);
     return [...word].map((letter) => {
       const accent = accents[letter];
       if (accent === undefined) return letter;
