@@ -131,7 +131,7 @@ line-set-precharge-out-of-band = hay que añadir refrigerante
 line-set-margin = Límite { $limit }: { $margin } { $side ->
     [beyond] más allá
    *[inside] dentro
-}, calculado a ± { $uncertainty }
+}, calculado a ± { $uncertainty }
 line-set-margin-exact = Límite { $limit }: { $margin } { $side ->
     [beyond] más allá
    *[inside] dentro
@@ -684,7 +684,7 @@ charge-to-add = Por cargar
 charge-to-take-out = Por sacar, según la placa
 charge-go-on = Siga: faltan { $amount }
 charge-too-much = Sobran { $amount }: recupérelos
-charge-moved = Han pasado { $amount }, ± { $uncertainty }.
+charge-moved = Han pasado { $amount }, ± { $uncertainty }.
 charge-zeroed = En una báscula puesta a cero al inicio: { $amount }.
 charge-lacking = A este cilindro le faltan { $amount }.
 charge-no-target = Aún no se sabe cuánto entra.
@@ -715,7 +715,7 @@ charge-largest-gross = Máximo en la báscula
 charge-room-in-band = Caben { $room } más
 charge-room-cannot-tell = Lleno, hasta donde esta báscula puede decir: pare
 charge-room-out-of-band = Sobran { $room }: sáquelos ya
-charge-room-uncertainty = pesado a ± { $uncertainty }
+charge-room-uncertainty = pesado a ± { $uncertainty }
 charge-cylinder = Cilindro en sección: el líquido ocupa { $now } del volumen, el máximo es { $limit }.
 charge-cylinder-empty = Cilindro en sección: el líquido puede ocupar { $limit } del volumen.
 charge-rules = La regla, leída de tres maneras
@@ -796,7 +796,7 @@ vacuum-hold-means-dry-and-tight = En estas lecturas no se ve ni agua ni aire.
 vacuum-hold-means-moisture = La subida se estabiliza, demasiado alta para un sistema seco: agua, o gas que sueltan aceite y paredes.
 vacuum-hold-means-leak = La subida no se estabiliza: entra aire, haya o no además humedad.
 vacuum-hold-over = Más de { $share }
-vacuum-hold-margin = Probabilidad { $probability }. { $verdict ->
+vacuum-hold-margin = { $probability } de probabilidad. { $verdict ->
     [dry-and-tight] Un veredicto pide { $needed }, y una fuga con { $leak } como mucho:
    *[other] Un veredicto pide { $needed }:
 } { $side ->
@@ -861,7 +861,7 @@ vacuum-hold-rule-limit = como mucho { $limit }: { $margin } { $side ->
    *[inside] dentro
 }{ $uncertainty ->
     [none] { "" }
-   *[other] , ± { $uncertainty }
+   *[other] , ± { $uncertainty }
 }
 vacuum-hold-caution-ice = El hielo suelta poco vapor: bajo 612 Pa (4588 micras) el agua helada puede pasar por seco. Busque la parte más fría y caliéntela.
 vacuum-hold-caution-hoses = Mangueras, sus juntas y la conexión del vacuómetro también fugan y sueltan gas. Vacuómetro en el sistema, mangueras aisladas.
@@ -943,13 +943,13 @@ standing-test-at = Pruebe a, nunca más
 standing-test-expected = Estanco, el manómetro marcaría
 standing-test-measured = marca { $pressure }
 standing-test-difference = Marcado menos esperado
-standing-test-plus-minus = ± { $uncertainty }
+standing-test-plus-minus = ± { $uncertainty }
 standing-test-cannot-tell = Aún no se sabe
 standing-test-no-readings = Aún no hay lecturas de la prueba
 standing-test-too-few-readings = Hacen falta dos lecturas que cuenten, en momentos distintos.
 standing-test-two-readings = Con estos instrumentos, dos lecturas separadas { $time } muestran la pérdida que importa.
-standing-test-inside = Pérdida en el tiempo { $loss } ± { $uncertainty }: { $margin } por debajo de los { $matters } que importan.
-standing-test-beyond = Pérdida en el tiempo { $loss } ± { $uncertainty }: { $margin } por encima de los { $matters } que importan.
+standing-test-inside = Pérdida en el tiempo { $loss } ± { $uncertainty }: { $margin } por debajo de los { $matters } que importan.
+standing-test-beyond = Pérdida en el tiempo { $loss } ± { $uncertainty }: { $margin } por encima de los { $matters } que importan.
 standing-test-reached-in-band = A la presión de prueba
 standing-test-reached-cannot-tell = A la presión de prueba o algo por debajo
 standing-test-reached-out-of-band = Por debajo de la presión de prueba
@@ -972,7 +972,7 @@ standing-test-nitrogen-wants = Con el volumen en prueba: cuánto nitrógeno hace
 standing-test-cylinder-in-band = El cilindro lo llena
 standing-test-cylinder-out-of-band = El cilindro no puede llenarlo
 standing-test-cylinder-cannot-tell = El cilindro puede no llenarlo
-standing-test-cylinder-left = quedan { $pressure } ± { $uncertainty }; debe seguir sobre { $test }
+standing-test-cylinder-left = quedan { $pressure } ± { $uncertainty }; debe seguir sobre { $test }
 
 standing-test-readings = Lecturas de la prueba
 standing-test-readings-hint = La primera, cuando el nitrógeno está a la temperatura del tubo. Tiempo en horas, como 7,5 o 7 h 30 min; temperatura del tubo, con la sonda bajo aislamiento y sin sol.
@@ -1005,7 +1005,7 @@ standing-test-sized = Refrigerante a 25 °C por la misma fuga, tomada como canal
 standing-test-unsized = Con el volumen en prueba, también como gas por la fuga; con el refrigerante, también como su pérdida en un año.
 hint-leakToSee = sin dato: 2 % de la presión en un día, práctica común
 standing-test-instruments = Manómetro y termómetro
-standing-test-instruments-by = Con un manómetro de pasos de { $resolution }, ± { $gauge }, y un termómetro de ± { $thermometer }
+standing-test-instruments-by = Con un manómetro de pasos de { $resolution }, ± { $gauge }, y un termómetro de ± { $thermometer }
 standing-test-instruments-note = Sin dato: pasos de 0,1 bar (1,5 psi), 1 % de la lectura más alta, 0,5 K (0,9 °F); práctica común. El error del manómetro igual en todas las lecturas no cuenta.
 
 standing-test-caution-oxygen = Solo nitrógeno seco. El oxígeno explota con el aceite; el aire comprimido trae oxígeno y agua.

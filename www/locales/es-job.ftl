@@ -208,7 +208,7 @@ job-unreadable-newer = Este trabajo lo escribió una versión más nueva de esta
 job-unreadable-out-of-reach = El almacenamiento no da este trabajo ahora.
 job-next = Sigue: { $stage }
 fact-told = { $fact } { $figure }
-fact-uncertain = { $figure } ± { $uncertainty }
+fact-uncertain = { $figure } ± { $uncertainty }
 joint-named = { $line }, { $place }
 joint-counted = { $place } { $count }
 
@@ -571,8 +571,8 @@ release-tight = Estanco: lo mostró la prueba { $at }
 release-not-tight = Estanqueidad a presión sin mostrar
 release-looked = Todas las uniones hechas, dentro de banda y revisadas
 release-not-looked = { $count ->
-    [one] { $count } unión fuga, está fuera de banda o sin revisar
-   *[other] { $count } uniones fugan, están fuera de banda o sin revisar
+    [one] { $count } unión con fuga, fuera de banda o sin revisar
+   *[other] { $count } uniones con fuga, fuera de banda o sin revisar
 }
 release-dry = Seco: pasó la prueba de vacío { $at }
 release-not-dry = Sequedad sin mostrar: ninguna prueba de vacío ha pasado
@@ -641,7 +641,7 @@ record-hold-figure = { $duration }; marca { $measured }, estanco marcaría { $ex
 record-pumped = Bomba
 record-pumped-for = { $time } desde { $at }
 record-vacuum = Prueba de vacío
-record-vacuum-figure = { $level } ± { $uncertainty } tras { $time }
+record-vacuum-figure = { $level } ± { $uncertainty } tras { $time }
 record-pass = Su regla
 record-pass-figure = { $level }, como mucho { $limit } en { $time }
 record-not-opened = sin abrir
@@ -679,9 +679,9 @@ record-pump-on = bomba en marcha
 record-valved-off = bomba aislada
 record-vacuum-drawing = { $count } lecturas del vacuómetro en el tiempo, primero la bomba y luego la prueba, último nivel { $level }.
 record-resolution = pasos de { $figure }
-record-uncertainty = ± { $figure }
+record-uncertainty = ± { $figure }
 record-wrenchRange = { $figure }
-record-wrenchAccuracy = ± { $figure }
+record-wrenchAccuracy = ± { $figure }
 record-adapterLength = adaptador { $figure }
 record-calibrated = calibrado { $day }
 record-not-calibrated = sin calibración introducida

@@ -126,6 +126,11 @@ export function withDecimalMark(text: string): string {
   return text.replace(/(\d)\.(?!\d{3}(?!\d))(?=\d)/g, `$1${decimalMark}`);
 }
 
+/** A figure as it is shown, for a field: there a comma before just three digits would be refused. */
+export function asEntered(shown: string): string {
+  return shown.replace(/,(?=\d{3}(?!\d))/, ".");
+}
+
 /** A plain number as it is read, without a unit. */
 export function numberText(number: number): string {
   return String(number).replace(".", decimalMark);

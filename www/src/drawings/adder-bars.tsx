@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import { Label } from "./dimension";
-import { Drawing, textWidth, type Sheet } from "./sheet";
+import { Drawing, fittedLetter, textWidth, type Sheet } from "./sheet";
 import { message } from "../locale";
 
 export interface BarPart {
@@ -27,6 +27,7 @@ export function AdderBars({ sheet, plate, physics, textOf, alternative }: {
   const [thick, pitch] = [letter * 1.1, letter * 3.1];
   const top = letter * 1.5;
   const edges = physics.map((_, place) => physics.slice(0, place).reduce((sum, { si }) => sum + si, 0));
+  const physicsName = [message("charge-bar-physics"), physics.map(({ label }) => label).join(" + ")].join(": ");
   const figure = (si: number, y: number): JSX.Element => (
     <Label at={{ x: at(si) + 6, y: y + thick / 2 }} text={textOf(si)} letter={letter} anchor="start" isBare isBold />
   );
@@ -43,8 +44,8 @@ export function AdderBars({ sheet, plate, physics, textOf, alternative }: {
           {figure(plate, top)}
         </>
       )}
-      <text class="soft" x="0" y={top + pitch - letter * 0.45}>
-        {[message("charge-bar-physics"), physics.map(({ label }) => label).join(" + ")].join(": ")}
+      <text class="soft" x="0" y={top + pitch - letter * 0.45} font-size={fittedLetter(physicsName, letter, width)}>
+        {physicsName}
       </text>
       {physics.map(({ label, si }, place) => (
         <rect key={label} class={place === 0 ? "liquid-bar" : "vapour-bar"} x={at(edges[place] ?? 0) + 0.5} y={top + pitch} width={Math.max(at(si), 1)} height={thick} />

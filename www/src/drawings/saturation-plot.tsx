@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import type { SaturationPoint } from "../core";
 import { Label, line, round, type Point } from "./dimension";
 import { DrawnAxes, type PlotAxes, type PlotField, type PlotShape } from "./plot";
-import { Drawing, type Sheet } from "./sheet";
+import { Drawing, fittedLetter, type Sheet } from "./sheet";
 
 export interface PlotLabels {
   readonly alternative: string;
@@ -82,10 +82,12 @@ function Names({ bubbles, dews, field, letter, labels, reading }: {
   const [bubble, dew] = [crossing(bubbles, at), crossing(dews, at)];
   if (labels.both === "") return null;
   const isOne = Math.abs(dew.x - bubble.x) < 5;
+  const [ofLeft, ofRight] = [isOne ? labels.both : labels.bubble, labels.dew];
+  const [leftEnd, rightStart] = [bubble.x - 14, dew.x + 12];
   return (
     <g>
-      <Label at={{ x: bubble.x - 14, y: bubble.y }} text={isOne ? labels.both : labels.bubble} letter={letter} anchor="end" />
-      {!isOne && <Label at={{ x: dew.x + 12, y: dew.y + letter }} text={labels.dew} letter={letter} anchor="start" />}
+      <Label at={{ x: leftEnd, y: bubble.y }} text={ofLeft} letter={fittedLetter(ofLeft, letter, leftEnd - field.left - 4)} anchor="end" />
+      {!isOne && <Label at={{ x: rightStart, y: dew.y + letter }} text={ofRight} letter={fittedLetter(ofRight, letter, field.right - rightStart)} anchor="start" />}
     </g>
   );
 }

@@ -54,6 +54,11 @@ export function Drawing({ width, height, letter, alternative, children }: Sheet 
   );
 }
 
+/** Letters no larger than a text has room for: in some languages it is longer. */
+export function fittedLetter(text: string, letter: number, room: number): number {
+  return Math.min(letter, (letter * Math.max(room, 0)) / textWidth(text, letter));
+}
+
 /** About how wide a text is drawn. */
 export function textWidth(text: string, letter: number): number {
   return text.length * letter * 0.6;

@@ -2,7 +2,7 @@
 
 import type { JSX } from "preact";
 import type { Limits } from "../core";
-import { Drawing, textWidth, type Sheet } from "./sheet";
+import { Drawing, fittedLetter, textWidth, type Sheet } from "./sheet";
 
 export interface BandLine extends Limits {
   readonly label: string;
@@ -39,7 +39,12 @@ export function TorqueBands({ sheet, lines, holds, aim, numberOf, alternative }:
         const y = pitch * row + (isStacked ? letter * 1.9 : pitch / 2 + 2);
         return (
           <g key={band.label}>
-            <text class="soft" x={isStacked ? at(low) : 0} y={isStacked ? y - letter * 0.7 : y + letter * 0.35}>
+            <text
+              class="soft"
+              x={isStacked ? at(low) : 0}
+              y={isStacked ? y - letter * 0.7 : y + letter * 0.35}
+              font-size={fittedLetter(band.label, letter, isStacked ? width - at(low) : left)}
+            >
               {band.label}
             </text>
             <path class="band" d={`M${at(band.low)} ${y}H${at(band.high)}M${at(band.low)} ${y - 5}v10M${at(band.high)} ${y - 5}v10`} />

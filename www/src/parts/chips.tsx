@@ -1,6 +1,7 @@
 // Ready-made texts: one tap puts one into a field.
 
 import type { JSX } from "preact";
+import { withDecimalMark } from "../locale";
 import { textOf, write } from "./fields";
 
 export function Chips({ field, label, texts, isInOneLine }: {
@@ -13,7 +14,7 @@ export function Chips({ field, label, texts, isInOneLine }: {
   const standing = textOf(field);
   return (
     <div class={isInOneLine === true ? "chips one-line" : "chips"} role="group" aria-label={label}>
-      {texts.map((text) => (
+      {texts.map(withDecimalMark).map((text) => (
         <button key={text} aria-pressed={text === standing} onClick={() => write(field, text)}>
           {text}
         </button>

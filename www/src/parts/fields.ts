@@ -44,7 +44,7 @@ function initialText(name: string): string {
     case "temperature":
       return !isOfTubes ? "" : unitOf("temperature") === "°F" ? "150 °F" : "65 °C";
     case "designPressure":
-      return !isOfTubes ? "" : unitOf("gauge-pressure") === "psi" ? "602 psi" : "41.5 bar";
+      return !isOfTubes ? "" : unitOf("gauge-pressure") === "psi" ? "602 psi" : withDecimalMark("41.5 bar");
     case "refrigerant":
       return ["convert", "room-limit", "standing-test"].includes(place().path) ? "" : "R-410A";
     case "tableStep":

@@ -11,7 +11,7 @@ export function SourceList({ ids }: { readonly ids: readonly SourceId[] }): JSX.
     <ul class="sources">
       {named.map(({ id, title, place, kind, standing }) => (
         <li key={id} data-standing={standing}>
-          <span>{[title, place].filter((part) => part !== "").join(", ")}</span>
+          <span lang="en">{[title, place].filter((part) => part !== "").join(", ")}</span>
           <small>{`${message(`source-kind-${kind}`)} · ${message(`standing-${standing}`)}`}</small>
         </li>
       ))}

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { Fragment } from "preact";
 import { calculate, type Ambient, type ConvertReading } from "../core";
-import { message } from "../locale";
+import { decimalMark, message } from "../locale";
 import { AirFields, airInput, airText } from "../parts/air-fields";
 import { Chips } from "../parts/chips";
 import { EntryField } from "../parts/entry-field";
@@ -64,7 +64,7 @@ function Reading({ reading, isFirst, air: around }: {
             {members.map(({ unit, text }) => (
               <div key={unit} data-unit-row={unit}>
                 <dt>{unit}</dt>
-                <dd>{text}</dd>
+                <dd>{text.replace(".", decimalMark)}</dd>
               </div>
             ))}
           </dl>

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { place, writePlace } from "../../address";
 import { show, type ConvertAnswer, type QuantityKind } from "../../core";
-import { message } from "../../locale";
+import { asEntered, message } from "../../locale";
 import { problemText, textOf } from "../../parts/fields";
 import { figureText } from "../../parts/figures";
 import { Row, Rows } from "../../parts/rows";
@@ -39,7 +39,7 @@ function entriesOf(answer: ConvertAnswer, { dewGaugePressure }: Saturation): Rec
   const air = barometer === "" ? { altitude } : { barometer };
   const meant = meantQuantity(answer);
   const { number, unit } = show("gauge-pressure", dewGaugePressure, unitOf("gauge-pressure"), "significant");
-  const gaugePressure = meant === "gauge-pressure" ? textOf("text") : `${number} ${unit}`;
+  const gaugePressure = meant === "gauge-pressure" ? textOf("text") : `${asEntered(number)} ${unit}`;
   return { refrigerant: textOf("refrigerant"), ...air, ...(meant === "temperature" ? { temperature: textOf("text") } : { gaugePressure }) };
 }
 

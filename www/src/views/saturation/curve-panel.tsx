@@ -9,7 +9,7 @@ import type { Point } from "../../drawings/dimension";
 import { mostAcross, plotField, type PlotField } from "../../drawings/plot";
 import { SaturationPlot, dewLine, nearestOn, saturationShape } from "../../drawings/saturation-plot";
 import { useSheet } from "../../drawings/sheet";
-import { message } from "../../locale";
+import { asEntered, message } from "../../locale";
 import { textOf, write } from "../../parts/fields";
 import { figureText } from "../../parts/figures";
 import { unitOf } from "../../unit-choice";
@@ -159,7 +159,7 @@ function finestStep({ quantity }: Moved, si: number, way: number): number {
 /** Writes the reading as the instrument would show it, rounded inwards at the ends of the curve. */
 function moveTo({ field, other, quantity, low, high }: Moved, si: number): void {
   const unit = unitOf(quantity);
-  const put = (number: string): void => write(field, `${number} ${unit}`, [other]);
+  const put = (number: string): void => write(field, `${asEntered(number)} ${unit}`, [other]);
   const ends = showBand(quantity, { low, high }, unit);
   if (si <= low || si >= high) {
     put(si <= low ? ends.low : ends.high);

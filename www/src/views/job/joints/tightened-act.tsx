@@ -6,7 +6,7 @@ import { nowIn, useJob } from "../../../job/job-context";
 import { textAt } from "../../../job/job-path";
 import { jointPath, record } from "../../../job/joint-records";
 import { momentText } from "../../../job/moment";
-import { message } from "../../../locale";
+import { asEntered, message } from "../../../locale";
 import { unitOf } from "../../../unit-choice";
 import { DoneAct } from "./made-act";
 
@@ -39,7 +39,7 @@ function NutAct({ joint: { id, setting, tightenedAt, withAdapter } }: { readonly
 function asSet(setting: number | null | undefined): string {
   if (setting == null) return "";
   const { number, unit } = show("torque", setting, unitOf("torque"));
-  return `${number} ${unit}`;
+  return `${asEntered(number)} ${unit}`;
 }
 
 function CapAct({ joint: { id, tightenedAt } }: { readonly joint: JointAssessment }): JSX.Element {
