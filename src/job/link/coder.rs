@@ -8,6 +8,7 @@ pub(super) struct Coder<'a> {
     high: u64,
     written: Vec<u8>,
     reading: Option<Source<'a>>,
+    is_learning: bool,
 }
 
 struct Source<'a> {
@@ -34,7 +35,24 @@ impl<'a> Coder<'a> {
             high: u64::MAX,
             written: Vec::new(),
             reading,
+            is_learning: false,
         }
+    }
+
+    /// Leaves out what nobody can foresee: nothing is to be learnt from it.
+    pub fn learning(self) -> Self {
+        Self {
+            is_learning: true,
+            ..self
+        }
+    }
+
+    /// Codes bits as [`Self::even`] does, of which nothing can be learnt.
+    pub fn unforeseen(&mut self, bits: u32, wanted: u32) -> Result<u32, LinkProblem> {
+        if self.is_learning {
+            return Ok(0);
+        }
+        self.even(bits, wanted)
     }
 
     pub fn writing() -> Self {

@@ -10,6 +10,7 @@
 
 mod bytes;
 mod coder;
+mod figure;
 mod letters;
 mod memory;
 mod model;
@@ -22,6 +23,7 @@ mod tree;
 mod typical;
 
 pub use problem::{LinkBound, LinkProblem};
+pub use typical::learnt_from;
 
 use crate::quantity::Arrived;
 use coder::Coder;
@@ -89,34 +91,36 @@ impl JobLinks {
     /// assert_eq!(links.read(&written.text), Ok(job));
     /// ```
     pub fn write(&self, document: &Arrived) -> Result<WrittenLink, LinkProblem> {
-        let (bytes, photos_left_out) = self.bytes(document)?;
-        let text = letters::text_of(&bytes);
-        if text.len() > LONGEST_WRITTEN {
+        let link = self.write_whole(document)?;
+        if link.text.len() > LONGEST_WRITTEN {
             return Err(LinkProblem::TooLarge {
-                characters: text.len(),
+                characters: link.text.len(),
                 most: LONGEST_WRITTEN,
             });
         }
-        Ok(WrittenLink {
-            text,
-            photos_left_out,
-        })
+        Ok(link)
     }
 
-    fn bytes(&self, document: &Arrived) -> Result<(Vec<u8>, usize), LinkProblem> {
+    /// The same, however long the link is.
+    ///
+    /// # Errors
+    /// What is no document, and what is beyond the bounds of one.
+    pub fn write_whole(&self, document: &Arrived) -> Result<WrittenLink, LinkProblem> {
         let Arrived::Object(members) = document else {
             return Err(LinkProblem::NotADocument);
         };
         let mut carried = members.clone();
         let photos = carried.iter().position(|(name, _)| name == "photos");
-        let photos = photos.map(|place| carried.remove(place).1);
-        let photos_left_out = match photos {
+        let photos_left_out = match photos.map(|place| carried.remove(place).1) {
             Some(Arrived::List(photos)) => photos.len(),
             _ => 0,
         };
         let mut walk = Walk::new(Coder::writing(), self.memory.clone());
         walk.document(Some(&Arrived::Object(carried)))?;
-        Ok((bytes::framed(&walk.finish()), photos_left_out))
+        Ok(WrittenLink {
+            text: letters::text_of(&bytes::framed(&walk.finish())),
+            photos_left_out,
+        })
     }
 
     /// The document that a link carries.

@@ -48,6 +48,13 @@ pub enum LinkProblem {
     NotADocument,
 }
 
+impl LinkBound {
+    /// The problem with a document that goes beyond it.
+    pub(super) const fn exceeded(self, most: usize) -> LinkProblem {
+        LinkProblem::BeyondBounds { bound: self, most }
+    }
+}
+
 impl LinkProblem {
     /// The kinds, as they are written.
     pub const KINDS: &'static [&'static str] = &[

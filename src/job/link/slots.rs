@@ -6,6 +6,8 @@ pub(super) struct Slot {
     /// Chance of a one, of 65 536.
     pub chance: u16,
     pub seen: u8,
+    /// Whether it was always the same bit.
+    pub is_sure: bool,
     /// Tells contexts apart that come to the same place.
     mark: u8,
 }
@@ -13,11 +15,12 @@ pub(super) struct Slot {
 const NEW: Slot = Slot {
     chance: 1 << 15,
     seen: 0,
+    is_sure: true,
     mark: 0,
 };
 
 /// Steps after which a slot learns no slower.
-const SLOWEST: u8 = 60;
+const SLOWEST: u8 = 30;
 
 #[derive(Clone)]
 pub(super) struct Slots(Vec<Slot>);
@@ -47,8 +50,9 @@ impl Slots {
 
     pub fn learn(&mut self, place: usize, bit: bool) {
         if let Some(slot) = self.0.get_mut(place) {
+            slot.is_sure &= slot.seen == 0 || bit == (slot.chance > 1 << 15);
             let target = if bit { 65_535 } else { 0 };
-            let step = (target - i32::from(slot.chance)) * 2 / (2 * i32::from(slot.seen) + 3);
+            let step = (target - i32::from(slot.chance)) * 8 / (8 * i32::from(slot.seen) + 11);
             slot.chance = (i32::from(slot.chance) + step) as u16;
             slot.seen = (slot.seen + 1).min(SLOWEST);
         }
