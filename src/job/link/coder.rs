@@ -1,6 +1,6 @@
 //! Arithmetic coding: each bit narrows an interval by how likely it was; a number in the last interval is the code.
 
-use super::LinkProblem;
+use super::problem::Stop;
 
 /// Where the bits go to or come from. Reading also notes what writing the same bits would have given.
 pub(super) struct Coder<'a> {
@@ -48,7 +48,7 @@ impl<'a> Coder<'a> {
     }
 
     /// Codes bits as [`Self::even`] does, of which nothing can be learnt.
-    pub fn unforeseen(&mut self, bits: u32, wanted: u32) -> Result<u32, LinkProblem> {
+    pub fn unforeseen(&mut self, bits: u32, wanted: u32) -> Result<u32, Stop> {
         if self.is_learning {
             return Ok(0);
         }
@@ -72,7 +72,7 @@ impl<'a> Coder<'a> {
     }
 
     /// Codes a bit that is one with the chance `one` of 65 536: writes `wanted`, or reads and gives what was written.
-    pub fn bit(&mut self, one: u16, wanted: bool) -> Result<bool, LinkProblem> {
+    pub fn bit(&mut self, one: u16, wanted: bool) -> Result<bool, Stop> {
         let one = u64::from(one.max(1));
         let middle = self.low + ((self.high - self.low) >> 16) * one;
         let bit = match &self.reading {
@@ -92,7 +92,7 @@ impl<'a> Coder<'a> {
                 source.shift();
                 // Zeros behind the content could otherwise be read for ever.
                 if source.taken > source.content.len() + 2 * WIDTH {
-                    return Err(LinkProblem::Damaged);
+                    return Err(Stop::Damaged);
                 }
             }
         }
@@ -100,7 +100,7 @@ impl<'a> Coder<'a> {
     }
 
     /// Codes bits that are one as often as not, the highest first.
-    pub fn even(&mut self, bits: u32, wanted: u32) -> Result<u32, LinkProblem> {
+    pub fn even(&mut self, bits: u32, wanted: u32) -> Result<u32, Stop> {
         let mut value = 0;
         for place in (0..bits).rev() {
             let bit = self.bit(1 << 15, wanted >> place & 1 == 1)?;

@@ -18,26 +18,31 @@ pub(super) const MOST_PLACES: u32 = 3;
 impl Figure {
     /// Nothing if the text is none, or if [`Self::text`] would not give just this text.
     pub fn of(text: &str) -> Option<Self> {
-        let is_in_number = |letter: char| letter.is_ascii_digit() || "-.,".contains(letter);
-        let end = text
-            .find(|letter| !is_in_number(letter))
-            .unwrap_or(text.len());
-        let (number, unit) = text.split_at_checked(end)?;
-        let mark = number.find(['.', ',']);
-        let places = mark.map_or(0, |mark| number.len() - mark - 1);
-        let digits: String = number
-            .chars()
-            .filter(|letter| !".,".contains(*letter))
-            .collect();
-        if digits.len() > MOST_DIGITS as usize + 1 || places > MOST_PLACES as usize {
+        let mut figure = Self::default();
+        let (mut is_marked, mut is_negative) = (false, false);
+        let mut end = 0;
+        for letter in text.bytes() {
+            match letter {
+                b'-' if end == 0 => is_negative = true,
+                b'.' | b',' if !is_marked => {
+                    is_marked = true;
+                    figure.is_comma = letter == b',';
+                }
+                b'0'..=b'9' if end <= MOST_DIGITS as usize + 2 => {
+                    figure.number = 10 * figure.number + i64::from(letter - b'0');
+                    figure.places += u32::from(is_marked);
+                }
+                _ => break,
+            }
+            end += 1;
+        }
+        if is_negative {
+            figure.number = -figure.number;
+        }
+        if figure.places > MOST_PLACES {
             return None;
         }
-        let figure = Self {
-            number: digits.parse().ok()?,
-            places: places as u32,
-            is_comma: number.contains(','),
-            unit: unit.into(),
-        };
+        figure.unit = text.get(end..)?.into();
         (figure.text().as_deref() == Some(text)).then_some(figure)
     }
 
@@ -48,14 +53,19 @@ impl Figure {
         if size >= 10_u64.pow(MOST_DIGITS) {
             return None;
         }
-        let sign = if self.number < 0 { "-" } else { "" };
-        let (whole, unit) = (size / one, &self.unit);
-        if self.places == 0 {
-            return Some(format!("{sign}{whole}{unit}"));
+        let mut text = String::new();
+        if self.number < 0 {
+            text.push('-');
         }
-        let mark = if self.is_comma { ',' } else { '.' };
-        let (rest, places) = (size % one, self.places as usize);
-        Some(format!("{sign}{whole}{mark}{rest:0places$}{unit}"))
+        text.push_str(&(size / one).to_string());
+        if self.places > 0 {
+            text.push(if self.is_comma { ',' } else { '.' });
+            // The one before the places keeps their zeros.
+            let rest = (one + size % one).to_string();
+            text.push_str(rest.get(1..).unwrap_or_default());
+        }
+        text.push_str(&self.unit);
+        Some(text)
     }
 
     /// The number as it would be with so many places.

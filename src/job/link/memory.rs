@@ -32,6 +32,10 @@ impl Place {
         name: usize::MAX,
     };
 
+    pub fn is_document(self) -> bool {
+        self.number == Self::DOCUMENT.number
+    }
+
     /// A context of this very place.
     pub fn own(self) -> u32 {
         mixed(self.number as u32, 1)

@@ -1,9 +1,9 @@
 //! Texts: as one that stood there before, as a figure, a moment or random letters, or letter by letter as typed.
 
-use super::LinkProblem;
 use super::figure::Figure;
 use super::memory::Place;
 use super::moment::{Fineness, WrittenMoment};
+use super::problem::Stop;
 use super::slots::mixed;
 use super::tree::{Decision, Kind, Walk};
 
@@ -63,11 +63,7 @@ impl Walk<'_> {
     }
 
     /// A text, letter by letter.
-    pub(super) fn text(
-        &mut self,
-        known: Option<&str>,
-        place: Place,
-    ) -> Result<String, LinkProblem> {
+    pub(super) fn text(&mut self, known: Option<&str>, place: Place) -> Result<String, Stop> {
         let text = self.spell(Decision::Letter, known, place.own())?;
         self.note_figure(&text, place);
         self.memory.change(place, |place| {
@@ -80,11 +76,7 @@ impl Walk<'_> {
     }
 
     /// A text that stood there before, as what lies between it and the last one: lists come in the same order again.
-    pub(super) fn again(
-        &mut self,
-        known: Option<&str>,
-        place: Place,
-    ) -> Result<String, LinkProblem> {
+    pub(super) fn again(&mut self, known: Option<&str>, place: Place) -> Result<String, Stop> {
         let known = known.and_then(|known| self.text_before(known, place));
         let memory = self.memory.at(place);
         let (last, step) = memory.map_or((0, 0), |place| (place.last, place.step));
@@ -105,21 +97,17 @@ impl Walk<'_> {
             .memory
             .at(place)
             .and_then(|place| place.texts.get(last as usize));
-        let text = found.cloned().ok_or(LinkProblem::Damaged)?;
+        let text = found.cloned().ok_or(Stop::Damaged)?;
         self.note_figure(&text, place);
         self.bytes(text.len())?;
         Ok(text)
     }
 
     /// A figure, as its difference from the place's last one.
-    pub(super) fn figure(
-        &mut self,
-        known: Option<&str>,
-        place: Place,
-    ) -> Result<String, LinkProblem> {
+    pub(super) fn figure(&mut self, known: Option<&str>, place: Place) -> Result<String, Stop> {
         let known = known.and_then(|known| self.figure_like_last(known, place));
         let last = self.memory.at(place).and_then(|place| place.figure.clone());
-        let last = last.ok_or(LinkProblem::Damaged)?;
+        let last = last.ok_or(Stop::Damaged)?;
         let places = known.as_ref().map_or(0, |known| known.places);
         let contexts = [
             place.own(),
@@ -135,7 +123,7 @@ impl Walk<'_> {
             is_comma: self.memory.is_comma,
             unit: last.unit,
         };
-        let text = figure.text().ok_or(LinkProblem::Damaged)?;
+        let text = figure.text().ok_or(Stop::Damaged)?;
         self.memory
             .change(place, |place| place.figure = Some(figure));
         self.bytes(text.len())?;
@@ -148,7 +136,7 @@ impl Walk<'_> {
         decision: Decision,
         known: Option<&str>,
         own: u32,
-    ) -> Result<String, LinkProblem> {
+    ) -> Result<String, Stop> {
         let mut letters: Vec<u8> = Vec::new();
         let (mut all, mut word) = (own, 0);
         loop {
@@ -181,15 +169,11 @@ impl Walk<'_> {
             };
             letters.push(found);
         }
-        String::from_utf8(letters).map_err(|_| LinkProblem::Damaged)
+        String::from_utf8(letters).map_err(|_| Stop::Damaged)
     }
 
     /// Letters that nobody can foresee.
-    pub(super) fn letters(
-        &mut self,
-        known: Option<&str>,
-        place: Place,
-    ) -> Result<String, LinkProblem> {
+    pub(super) fn letters(&mut self, known: Option<&str>, place: Place) -> Result<String, Stop> {
         let [short, long] = ID_LENGTHS;
         let is_long = known.is_some_and(|known| known.len() == long);
         let is_long = self.flag(Decision::Moment, &[place.own()], is_long)?;
@@ -209,11 +193,7 @@ impl Walk<'_> {
     }
 
     /// A moment, as what lies between it and the place's last one.
-    pub(super) fn moment(
-        &mut self,
-        known: Option<&str>,
-        place: Place,
-    ) -> Result<String, LinkProblem> {
+    pub(super) fn moment(&mut self, known: Option<&str>, place: Place) -> Result<String, Stop> {
         let known = known.and_then(WrittenMoment::of);
         let contexts = |which: u32| {
             [
@@ -224,7 +204,7 @@ impl Walk<'_> {
         };
         let fineness = known.map_or(Fineness::Day, |known| known.fineness);
         let fineness = self.number(Decision::Moment, &contexts(1), 2, fineness as u32)?;
-        let fineness = Fineness::of(fineness).ok_or(LinkProblem::Damaged)?;
+        let fineness = Fineness::of(fineness).ok_or(Stop::Damaged)?;
         let last = self.memory.at(place).and_then(|place| place.minute);
         let last = last.unwrap_or(self.memory.minute);
         let unit = if fineness == Fineness::Day { 1440 } else { 1 };
@@ -255,13 +235,13 @@ impl Walk<'_> {
         self.memory.minute = found.minute;
         self.memory
             .change(place, |place| place.minute = Some(found.minute));
-        let text = found.text().ok_or(LinkProblem::Damaged)?;
+        let text = found.text().ok_or(Stop::Damaged)?;
         self.bytes(text.len())?;
         Ok(text)
     }
 
     /// A whole number: its sign and how many bits it has, then these.
-    fn difference(&mut self, wanted: i64, place: Place) -> Result<i64, LinkProblem> {
+    fn difference(&mut self, wanted: i64, place: Place) -> Result<i64, Stop> {
         let size = wanted.unsigned_abs();
         let length = 64 - size.leading_zeros();
         let signed = length + if wanted < 0 { 64 } else { 0 };
@@ -279,7 +259,7 @@ impl Walk<'_> {
             .change(place, |place| place.differences = last << 8 | signed);
         let (length, is_negative) = (signed % 64, signed >= 64);
         if length > LONGEST_DIFFERENCE {
-            return Err(LinkProblem::Damaged);
+            return Err(Stop::Damaged);
         }
         let Some(bits) = length.checked_sub(1) else {
             return Ok(0);

@@ -3,8 +3,9 @@
 use super::coder::Coder;
 use super::memory::{Memory, Place};
 use super::model::CONTEXTS;
+use super::problem::Stop;
 use super::slots::mixed;
-use super::{DEEPEST, LinkBound, LinkProblem, MOST_BYTES, MOST_PARTS};
+use super::{DEEPEST, LinkBound, MOST_BYTES, MOST_PARTS, PHOTOS};
 use crate::quantity::Arrived;
 
 /// Decisions that the model weighs apart.
@@ -90,28 +91,28 @@ impl<'a> Walk<'a> {
     }
 
     /// The document: writes the one that is known, or reads one.
-    pub fn document(&mut self, known: Option<&Arrived>) -> Result<Arrived, LinkProblem> {
+    pub fn document(&mut self, known: Option<&Arrived>) -> Result<Arrived, Stop> {
         self.part()?;
         self.object(known, Place::DOCUMENT)
     }
 
     /// Counts a value, and how deep it lies.
-    fn part(&mut self) -> Result<(), LinkProblem> {
+    fn part(&mut self) -> Result<(), Stop> {
         self.parts += 1;
         if self.parts > MOST_PARTS {
-            return Err(LinkBound::Parts.exceeded(MOST_PARTS));
+            return Err(Stop::Beyond(LinkBound::Parts));
         }
         if self.depth > DEEPEST {
-            return Err(LinkBound::Depth.exceeded(DEEPEST));
+            return Err(Stop::Beyond(LinkBound::Depth));
         }
         Ok(())
     }
 
     /// Counts bytes of texts and names.
-    pub(super) fn bytes(&mut self, bytes: usize) -> Result<(), LinkProblem> {
+    pub(super) fn bytes(&mut self, bytes: usize) -> Result<(), Stop> {
         self.bytes += bytes;
         if self.bytes > MOST_BYTES {
-            return Err(LinkBound::Bytes.exceeded(MOST_BYTES));
+            return Err(Stop::Beyond(LinkBound::Bytes));
         }
         Ok(())
     }
@@ -123,7 +124,7 @@ impl<'a> Walk<'a> {
         contexts: &[u32],
         bits: u32,
         wanted: u32,
-    ) -> Result<u32, LinkProblem> {
+    ) -> Result<u32, Stop> {
         let mut own = [0; CONTEXTS];
         for ((own, context), number) in own.iter_mut().zip(contexts).zip(1..) {
             *own = mixed(*context, decision as u32 * CONTEXTS as u32 + number);
@@ -144,11 +145,11 @@ impl<'a> Walk<'a> {
         decision: Decision,
         contexts: &[u32],
         wanted: bool,
-    ) -> Result<bool, LinkProblem> {
+    ) -> Result<bool, Stop> {
         Ok(self.number(decision, contexts, 1, wanted.into())? == 1)
     }
 
-    fn value(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, LinkProblem> {
+    fn value(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, Stop> {
         self.depth += 1;
         self.part()?;
         let kind = self.kind(known, place)?;
@@ -177,7 +178,7 @@ impl<'a> Walk<'a> {
         Ok(value)
     }
 
-    fn kind(&mut self, known: Option<&Arrived>, place: Place) -> Result<Kind, LinkProblem> {
+    fn kind(&mut self, known: Option<&Arrived>, place: Place) -> Result<Kind, Stop> {
         let wanted = match known {
             None => Kind::Nothing,
             Some(known) => self.kind_of(known, place)?,
@@ -193,27 +194,24 @@ impl<'a> Walk<'a> {
         let found = self.number(Decision::Kind, &contexts, KIND_BITS, wanted as u32)?;
         self.memory
             .change(place, |place| place.kinds = kinds << 4 | found);
-        KINDS
-            .get(found as usize)
-            .copied()
-            .ok_or(LinkProblem::Damaged)
+        KINDS.get(found as usize).copied().ok_or(Stop::Damaged)
     }
 
     /// What a value is coded as.
-    fn kind_of(&self, value: &Arrived, place: Place) -> Result<Kind, LinkProblem> {
+    fn kind_of(&self, value: &Arrived, place: Place) -> Result<Kind, Stop> {
         Ok(match value {
             Arrived::Nothing => Kind::Nothing,
             Arrived::Truth(false) => Kind::False,
             Arrived::Truth(true) => Kind::True,
             Arrived::Number(number) if number.is_finite() => Kind::Number,
-            Arrived::Number(_) | Arrived::Other => return Err(LinkProblem::NotADocument),
+            Arrived::Number(_) | Arrived::Other => return Err(Stop::NotADocument),
             Arrived::Text(text) => self.kind_of_text(text, place),
             Arrived::List(_) => Kind::List,
             Arrived::Object(_) => Kind::Object,
         })
     }
 
-    fn list(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, LinkProblem> {
+    fn list(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, Stop> {
         let known = match known {
             Some(Arrived::List(items)) => Some(items),
             _ => None,
@@ -230,12 +228,11 @@ impl<'a> Walk<'a> {
         }
     }
 
-    fn object(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, LinkProblem> {
+    fn object(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, Stop> {
         let mut left = match known {
-            Some(Arrived::Object(members)) => self.in_order(members),
+            Some(Arrived::Object(members)) => self.last_first(members, place),
             _ => Vec::new(),
         };
-        left.reverse();
         let mut members: Vec<(String, Arrived)> = Vec::new();
         let mut names: Vec<usize> = Vec::new();
         loop {
@@ -252,12 +249,25 @@ impl<'a> Walk<'a> {
         }
     }
 
-    /// Members in the order in which they are written: known names as they were met, then new ones by their letters.
-    fn in_order<'k>(&self, members: &'k [(String, Arrived)]) -> Vec<&'k (String, Arrived)> {
-        let mut ordered: Vec<&(String, Arrived)> = members.iter().collect();
+    /// Members in the order in which they are written, the last one first: known names as they were met, then new
+    /// ones by their letters.
+    fn last_first<'k>(
+        &self,
+        members: &'k [(String, Arrived)],
+        place: Place,
+    ) -> Vec<&'k (String, Arrived)> {
         let rank = |name: &str| self.memory.names.place_of(name).unwrap_or(usize::MAX);
-        ordered.sort_by_cached_key(|(name, _)| (rank(name), name.as_str()));
-        ordered
+        let mut ordered: Vec<(usize, &(String, Arrived))> = Vec::new();
+        for member in members {
+            let name = member.0.as_str();
+            if place.is_document() && name == PHOTOS {
+                continue;
+            }
+            let key = (rank(name), name);
+            let before = ordered.partition_point(|(rank, other)| (*rank, other.0.as_str()) > key);
+            ordered.insert(before, (key.0, member));
+        }
+        ordered.into_iter().map(|(_, member)| member).collect()
     }
 
     /// Codes the name of the member after those, or that there is none; gives its place among the names.
@@ -266,7 +276,7 @@ impl<'a> Walk<'a> {
         known: Option<&str>,
         place: Place,
         names: &[usize],
-    ) -> Result<Option<usize>, LinkProblem> {
+    ) -> Result<Option<usize>, Stop> {
         let known_place = known.and_then(|name| self.memory.names.place_of(name));
         let wanted = match (known, known_place) {
             (None, _) => NO_NAME,
@@ -304,21 +314,21 @@ impl<'a> Walk<'a> {
         };
         // A name stands once in an object.
         if names.contains(&name) || self.memory.names.at(name).is_none() {
-            return Err(LinkProblem::Damaged);
+            return Err(Stop::Damaged);
         }
         Ok(Some(name))
     }
 
-    fn new_name(&mut self, known: Option<&str>) -> Result<usize, LinkProblem> {
+    fn new_name(&mut self, known: Option<&str>) -> Result<usize, Stop> {
         let name = self.spell(Decision::Spelling, known, 0)?;
         // Names that the page's store takes for the prototype or for an item.
         if name == "__proto__" || name.starts_with('#') {
-            return Err(LinkProblem::NotADocument);
+            return Err(Stop::NotADocument);
         }
-        self.memory.names.add(&name).ok_or(LinkProblem::Damaged)
+        self.memory.names.add(&name).ok_or(Stop::Damaged)
     }
 
-    fn float(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, LinkProblem> {
+    fn float(&mut self, known: Option<&Arrived>, place: Place) -> Result<Arrived, Stop> {
         let known = match known {
             Some(Arrived::Number(number)) => number.to_bits(),
             _ => 0,
@@ -339,7 +349,7 @@ impl<'a> Walk<'a> {
         if number.is_finite() {
             Ok(Arrived::Number(number))
         } else {
-            Err(LinkProblem::Damaged)
+            Err(Stop::Damaged)
         }
     }
 }
