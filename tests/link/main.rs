@@ -1,8 +1,10 @@
 //! A job as a link: nothing is lost, an ordinary job fits a message, and nobody's link does harm.
 
+mod generated;
 mod lengths;
 mod ordinary;
 mod random;
+mod round_trip;
 mod typical;
 
 use coldwright::quantity::Arrived;
