@@ -150,11 +150,35 @@ fn changed(random: &mut Random, value: &mut Value, most: usize, oddness: usize) 
     }
 }
 
-/// A job; most are small, some as large as an ordinary one.
+/// The parts of a job in the order of work: a job that has come so far has no later ones.
+const PARTS: &[&str] = &[
+    "plate",
+    "lines",
+    "rooms",
+    "instruments",
+    "packed",
+    "joints",
+    "pressureTest",
+    "evacuation",
+    "release",
+    "runCheck",
+    "notes",
+    "signOffs",
+];
+
+/// A job at any stage; most are small, some as large as an ordinary one.
 pub fn generated(random: &mut Random) -> Value {
     let mut job = ordinary(random);
-    let most = random.one_of(&[0, 2, 2, 4, 4, 8, 12, 30]);
+    let most = random.one_of(&[0, 1, 1, 2, 2, 3, 4, 30]);
     let oddness = random.one_of(&[0, 1, 3, 10]);
+    let come_to = random.below(PARTS.len() + 1);
+    if let Some(job) = job.as_object_mut() {
+        for part in &PARTS[come_to..] {
+            if random.happens(80) {
+                job.remove(*part);
+            }
+        }
+    }
     changed(random, &mut job, most, oddness);
     if let Some(job) = job.as_object_mut() {
         job.remove("photos");

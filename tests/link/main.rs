@@ -1,6 +1,8 @@
 //! A job as a link: nothing is lost, an ordinary job fits a message, and nobody's link does harm.
 
+mod framed;
 mod generated;
+mod hostile;
 mod lengths;
 mod ordinary;
 mod random;

@@ -1,9 +1,9 @@
 //! Whatever a document holds comes back.
 
-use coldwright::job::link::{JobLinks, LinkBound, LinkProblem, MOST_BYTES, MOST_PARTS};
+use coldwright::job::link::JobLinks;
 use coldwright::quantity::Arrived;
 use coldwright::terminal::arrived;
-use serde_json::{Value, json};
+use serde_json::json;
 
 use crate::generated::generated;
 use crate::random::Random;
@@ -49,4 +49,30 @@ fn round_trip(links: &JobLinks, job: Arrived) -> usize {
     let read = links.read(&text).unwrap();
     assert!(same(&read, &job), "{job:?}\n{read:?}");
     text.len()
+}
+
+#[test]
+fn the_order_of_members_is_no_part_of_a_link_and_photos_are_left_out() {
+    let links = JobLinks::default();
+    let one = |text: &str| Arrived::Text(text.into());
+    let member = |name: &str, value| (name.to_owned(), value);
+    let photos = arrived(json!([{ "id": "abcde", "stage": "plan" }, { "id": "fghij" }]));
+    let members = vec![
+        member("zone", one("b")),
+        member("photos", photos),
+        member("name", one("a")),
+        member(
+            "area",
+            Arrived::Object(vec![member("photos", one("within"))]),
+        ),
+    ];
+    let turned = members.iter().rev().cloned().collect();
+    let (link, other) = (
+        links.write(&Arrived::Object(members)).unwrap(),
+        links.write(&Arrived::Object(turned)).unwrap(),
+    );
+    assert_eq!(link, other);
+    assert_eq!(link.photos_left_out, 2);
+    let expected = arrived(json!({ "name": "a", "area": { "photos": "within" }, "zone": "b" }));
+    assert!(same(&links.read(&link.text).unwrap(), &expected));
 }

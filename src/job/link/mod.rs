@@ -41,7 +41,7 @@ pub const LONGEST_WRITTEN: usize = 1_160;
 pub const LONGEST_READ: usize = 40_000;
 
 /// Most bytes that the names and texts of a document may have.
-pub const MOST_BYTES: usize = 200_000;
+pub const MOST_BYTES: usize = 100_000;
 
 /// Most values that a document may have, those within others counted.
 pub const MOST_PARTS: usize = 20_000;

@@ -1,6 +1,6 @@
 //! What is expected: each bit's chance from several contexts at once, weighed by how well they told before.
 
-use super::slots::{Slots, mixed};
+use super::slots::{Slot, Slots, mixed};
 
 /// Most contexts of one decision.
 pub(super) const CONTEXTS: usize = 9;
@@ -18,9 +18,10 @@ pub(super) struct Model {
     chance: i32,
 }
 
-#[derive(Clone, Copy, Default)]
+#[derive(Clone, Copy)]
 struct Input {
-    slot: usize,
+    place: usize,
+    slot: Slot,
     weight: usize,
     stretched: i32,
 }
@@ -30,6 +31,8 @@ pub(super) const KINDS: usize = 11;
 /// What all contexts of a decision are given at first, of 65 536.
 const FIRST_WEIGHTS: i32 = 90_000;
 const LEARNING: i32 = 25;
+/// Far beyond what any document comes to: hostile ones must not get out of the numbers.
+const LARGEST_WEIGHT: i32 = 1 << 20;
 
 impl Model {
     pub fn new() -> Self {
@@ -48,13 +51,13 @@ impl Model {
         let mut sum = 0_i64;
         self.inputs.clear();
         for (number, context) in contexts.iter().enumerate() {
-            let slot = self.slots.place(mixed(*context, step + 1));
-            let found = self.slots.get(slot);
-            let grade = grade(found.seen) + if found.is_sure { 8 } else { 0 };
+            let (place, slot) = self.slots.find(mixed(*context, step + 1));
+            let grade = grade(slot.seen) + if slot.is_sure { 8 } else { 0 };
             let weight = (kind * CONTEXTS + number) * GRADES + grade;
-            let stretched = self.stretched.get(usize::from(found.chance >> 4));
+            let stretched = self.stretched.get(usize::from(slot.chance >> 4));
             let stretched = stretched.map_or(0, |stretched| i32::from(*stretched));
             self.inputs.push(Input {
+                place,
                 slot,
                 weight,
                 stretched,
@@ -71,9 +74,10 @@ impl Model {
         let error = (if bit { 65_535 } else { 0 }) - self.chance;
         for input in &self.inputs {
             if let Some(weight) = self.weights.get_mut(input.weight) {
-                *weight += (input.stretched * error / 16 * LEARNING) >> 14;
+                let step = (input.stretched * error / 16 * LEARNING) >> 14;
+                *weight = (*weight + step).clamp(-LARGEST_WEIGHT, LARGEST_WEIGHT);
             }
-            self.slots.learn(input.slot, bit);
+            self.slots.learn(input.place, input.slot, bit);
         }
     }
 }

@@ -32,29 +32,27 @@ impl Slots {
         Self(vec![NEW; 1 << SLOT_BITS])
     }
 
-    /// The place of a context; one that was another context's is emptied.
-    pub fn place(&mut self, context: u32) -> usize {
+    /// The place of a context and what is known of it; one that was another context's is emptied.
+    pub fn find(&self, context: u32) -> (usize, Slot) {
         let place = (context >> (32 - SLOT_BITS)) as usize;
         let mark = (context & 0xFF) as u8;
-        if let Some(slot) = self.0.get_mut(place)
-            && slot.mark != mark
-        {
-            *slot = Slot { mark, ..NEW };
+        match self.0.get(place) {
+            Some(slot) if slot.mark == mark => (place, *slot),
+            _ => (place, Slot { mark, ..NEW }),
         }
-        place
     }
 
-    pub fn get(&self, place: usize) -> Slot {
-        self.0.get(place).copied().unwrap_or(NEW)
-    }
-
-    pub fn learn(&mut self, place: usize, bit: bool) {
-        if let Some(slot) = self.0.get_mut(place) {
-            slot.is_sure &= slot.seen == 0 || bit == (slot.chance > 1 << 15);
-            let target = if bit { 65_535 } else { 0 };
-            let step = (target - i32::from(slot.chance)) * 8 / (8 * i32::from(slot.seen) + 11);
-            slot.chance = (i32::from(slot.chance) + step) as u16;
-            slot.seen = (slot.seen + 1).min(SLOWEST);
+    /// Puts back what was found, with what came.
+    pub fn learn(&mut self, place: usize, mut slot: Slot, bit: bool) {
+        slot.is_sure &= slot.seen == 0 || bit == (slot.chance > 1 << 15);
+        let target = if bit { 65_535 } else { 0 };
+        let step = (target - i32::from(slot.chance)) * 8 / (8 * i32::from(slot.seen) + 11);
+        slot.chance = (i32::from(slot.chance) + step) as u16;
+        if slot.seen < SLOWEST {
+            slot.seen += 1;
+        }
+        if let Some(known) = self.0.get_mut(place) {
+            *known = slot;
         }
     }
 }
