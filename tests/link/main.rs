@@ -1,6 +1,7 @@
 //! A job as a link: nothing is lost, an ordinary job fits a message, and nobody's link does harm.
 
 mod framed;
+mod frozen;
 mod generated;
 mod hostile;
 mod lengths;
