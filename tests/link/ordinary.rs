@@ -18,17 +18,57 @@ pub struct Hand {
 }
 
 const HANDS: &[Hand] = &[
-    Hand { comma: false, pressure: "bar", fine_pressure: "0.1 bar", vacuum: "micron", temperature: "°C", length: "m", mass: "kg", torque: "N·m" },
-    Hand { comma: true, pressure: "bar", fine_pressure: "0,1 bar", vacuum: "Pa", temperature: "°C", length: "m", mass: "kg", torque: "N·m" },
-    Hand { comma: false, pressure: "psi", fine_pressure: "1 psi", vacuum: "micron", temperature: "°F", length: "ft", mass: "lb", torque: "ft·lbf" },
-    Hand { comma: false, pressure: "kPa", fine_pressure: "5 kPa", vacuum: "Pa", temperature: "°C", length: "m", mass: "kg", torque: "N·m" },
+    Hand {
+        comma: false,
+        pressure: "bar",
+        fine_pressure: "0.1 bar",
+        vacuum: "micron",
+        temperature: "°C",
+        length: "m",
+        mass: "kg",
+        torque: "N·m",
+    },
+    Hand {
+        comma: true,
+        pressure: "bar",
+        fine_pressure: "0,1 bar",
+        vacuum: "Pa",
+        temperature: "°C",
+        length: "m",
+        mass: "kg",
+        torque: "N·m",
+    },
+    Hand {
+        comma: false,
+        pressure: "psi",
+        fine_pressure: "1 psi",
+        vacuum: "micron",
+        temperature: "°F",
+        length: "ft",
+        mass: "lb",
+        torque: "ft·lbf",
+    },
+    Hand {
+        comma: false,
+        pressure: "kPa",
+        fine_pressure: "5 kPa",
+        vacuum: "Pa",
+        temperature: "°C",
+        length: "m",
+        mass: "kg",
+        torque: "N·m",
+    },
 ];
 
 impl Hand {
     /// A number with so many places, and its unit.
     fn figure(&self, number: f64, places: usize, unit: &str) -> String {
         let number = format!("{number:.places$}");
-        let number = if self.comma { number.replace('.', ",") } else { number };
+        let number = if self.comma {
+            number.replace('.', ",")
+        } else {
+            number
+        };
         format!("{number} {unit}")
     }
 
@@ -37,11 +77,76 @@ impl Hand {
     }
 }
 
-const PLACES: &[&str] = &["Birch Lane 14", "Old mill, flat 3", "Harbour office", "Dr Lindqvist", "Casa Peral", "Calle del Olmo 7, 2º B", "Bakery Tesch", "Server room, Quay 9", "Villa Aurora", "Peña 12", "School, room 204", "Shop Varga", "Ground floor left", "Workshop Niemi", "Rua Nova 33", "Hotel annex, room 5", "Farm Öberg", "1180 Cedar Ave, unit B", "Lot 27, Fern Court", "Dental practice"];
-const PEOPLE: &[&str] = &["M. Okafor", "Jana Novak", "T. Virtanen", "Luis Peral", "S. Haddad", "Ines Duarte", "K. Brandt", "Owen Pryce", "R. Castellanos", "Yuki Arai", "P. Moreau", "D. Kowalczyk"];
-const NOTES: &[&str] = &["Kept the lines capped until noon, it rained.", "Owner wants the outdoor unit turned 20 cm to the left.", "Second flare better: deburred and cut again.", "Regulator was slow, filled in three steps.", "Vecino pide no trabajar antes de las 9.", "Hose swapped, the first one leaked at its core tool.", "Insulation missing at the wall, to be done tomorrow", "No power at the isolator until Thursday", "Drain slope checked with water.", "Falta el sello en la pared", "Pump oil changed before starting.", "Wrench borrowed from van 4.", "Nut from the unit reused, thread clean", "Gauge read in the shade."];
-const EQUIPMENT: &[&str] = &["3.5 kW wall unit", "Split 2,6 kW", "Multi, 2 rooms", "Ducted 7.1 kW", "Console 24k", "Ceiling cassette 5 kW", "Heat pump 12000 BTU/h", "Bomba de calor 5 kW"];
-const JOINT_KINDS: &[&str] = &["gauge", "thermometer", "vacuumGauge", "scale", "wrench", "caliper"];
+const PLACES: &[&str] = &[
+    "Birch Lane 14",
+    "Old mill, flat 3",
+    "Harbour office",
+    "Dr Lindqvist",
+    "Casa Peral",
+    "Calle del Olmo 7, 2º B",
+    "Bakery Tesch",
+    "Server room, Quay 9",
+    "Villa Aurora",
+    "Peña 12",
+    "School, room 204",
+    "Shop Varga",
+    "Ground floor left",
+    "Workshop Niemi",
+    "Rua Nova 33",
+    "Hotel annex, room 5",
+    "Farm Öberg",
+    "1180 Cedar Ave, unit B",
+    "Lot 27, Fern Court",
+    "Dental practice",
+];
+const PEOPLE: &[&str] = &[
+    "M. Okafor",
+    "Jana Novak",
+    "T. Virtanen",
+    "Luis Peral",
+    "S. Haddad",
+    "Ines Duarte",
+    "K. Brandt",
+    "Owen Pryce",
+    "R. Castellanos",
+    "Yuki Arai",
+    "P. Moreau",
+    "D. Kowalczyk",
+];
+const NOTES: &[&str] = &[
+    "Kept the lines capped until noon, it rained.",
+    "Owner wants the outdoor unit turned 20 cm to the left.",
+    "Second flare better: deburred and cut again.",
+    "Regulator was slow, filled in three steps.",
+    "Vecino pide no trabajar antes de las 9.",
+    "Hose swapped, the first one leaked at its core tool.",
+    "Insulation missing at the wall, to be done tomorrow",
+    "No power at the isolator until Thursday",
+    "Drain slope checked with water.",
+    "Falta el sello en la pared",
+    "Pump oil changed before starting.",
+    "Wrench borrowed from van 4.",
+    "Nut from the unit reused, thread clean",
+    "Gauge read in the shade.",
+];
+const EQUIPMENT: &[&str] = &[
+    "3.5 kW wall unit",
+    "Split 2,6 kW",
+    "Multi, 2 rooms",
+    "Ducted 7.1 kW",
+    "Console 24k",
+    "Ceiling cassette 5 kW",
+    "Heat pump 12000 BTU/h",
+    "Bomba de calor 5 kW",
+];
+const JOINT_KINDS: &[&str] = &[
+    "gauge",
+    "thermometer",
+    "vacuumGauge",
+    "scale",
+    "wrench",
+    "caliper",
+];
 
 /// Time that goes on.
 struct Clock(i64);
@@ -60,7 +165,10 @@ fn moment(seconds: i64) -> String {
 /// The ids of the plan's joints: two lines, unions and couplings enough for twenty.
 fn joint_ids(unions: [usize; 2], couplings: [usize; 2]) -> Vec<(String, bool)> {
     let lines = ["liquid-line", "gas-line"];
-    let mut ids: Vec<(String, bool)> = lines.iter().map(|line| (format!("{line}-indoor-port"), true)).collect();
+    let mut ids: Vec<(String, bool)> = lines
+        .iter()
+        .map(|line| (format!("{line}-indoor-port"), true))
+        .collect();
     for (line, (unions, couplings)) in lines.iter().zip(unions.iter().zip(couplings)) {
         for number in 1..=*unions {
             ids.push((format!("{line}-union-indoor-side-{number}"), true));
@@ -68,8 +176,19 @@ fn joint_ids(unions: [usize; 2], couplings: [usize; 2]) -> Vec<(String, bool)> {
         }
         ids.extend((1..=couplings).map(|number| (format!("{line}-coupling-{number}"), false)));
     }
-    ids.extend(lines.iter().map(|line| (format!("{line}-outdoor-port"), true)));
-    ids.extend(["liquid-line-valve-cap", "gas-line-valve-cap", "gas-line-service-port-cap"].map(|id| (id.to_owned(), false)));
+    ids.extend(
+        lines
+            .iter()
+            .map(|line| (format!("{line}-outdoor-port"), true)),
+    );
+    ids.extend(
+        [
+            "liquid-line-valve-cap",
+            "gas-line-valve-cap",
+            "gas-line-service-port-cap",
+        ]
+        .map(|id| (id.to_owned(), false)),
+    );
     ids
 }
 
@@ -119,7 +238,8 @@ pub fn ordinary(random: &mut Random) -> Value {
         "notes": notes(random, begun),
         "signOffs": [{ "id": random.id(5), "name": technician, "role": "Work done by", "at": clock.later(random, 100, 2000) }],
     });
-    job["edited"] = json!(moment(clock.0 + 60).replace('Z', &format!(".{:03}Z", random.below(1000))));
+    job["edited"] =
+        json!(moment(clock.0 + 60).replace('Z', &format!(".{:03}Z", random.below(1000))));
     job
 }
 
@@ -148,7 +268,13 @@ fn plate(random: &mut Random, hand: &Hand) -> Value {
 }
 
 fn lines(random: &mut Random, hand: &Hand, unions: [usize; 2], couplings: [usize; 2]) -> Value {
-    let (liquid, gas) = random.one_of(&[("1/4", "3/8"), ("1/4", "1/2"), ("3/8", "5/8"), ("1/4", "5/8"), ("3/8", "3/4")]);
+    let (liquid, gas) = random.one_of(&[
+        ("1/4", "3/8"),
+        ("1/4", "1/2"),
+        ("3/8", "5/8"),
+        ("1/4", "5/8"),
+        ("3/8", "3/4"),
+    ]);
     let line = |tube: &str, place: usize| {
         let mut line = json!({ "tube": tube });
         if unions[place] > 0 {
@@ -171,12 +297,22 @@ fn lines(random: &mut Random, hand: &Hand, unions: [usize; 2], couplings: [usize
 fn instruments(random: &mut Random, hand: &Hand, begun: i64) -> Value {
     let mut instruments = Map::new();
     for kind in JOINT_KINDS {
-        let mut instrument = json!({ "calibrated": &moment(begun - 86_400 * random.between(10, 400))[..10] });
+        let mut instrument =
+            json!({ "calibrated": &moment(begun - 86_400 * random.between(10, 400))[..10] });
         if random.happens(60) {
-            instrument["name"] = json!(format!("{} {}", random.one_of(&["No.", "SN", "Van 2,", "Own", "#"]), random.between(1, 9000)));
+            instrument["name"] = json!(format!(
+                "{} {}",
+                random.one_of(&["No.", "SN", "Van 2,", "Own", "#"]),
+                random.between(1, 9000)
+            ));
         }
         let (resolution, uncertainty) = match *kind {
-            "gauge" => (hand.fine_pressure.to_owned(), random.one_of(&["1 %", "0.3 bar", "0.5 bar", "5 psi"]).to_owned()),
+            "gauge" => (
+                hand.fine_pressure.to_owned(),
+                random
+                    .one_of(&["1 %", "0.3 bar", "0.5 bar", "5 psi"])
+                    .to_owned(),
+            ),
             "thermometer" => ("0.1 K".into(), "0.5 K".into()),
             "vacuumGauge" => (format!("1 {}", hand.vacuum), String::new()),
             "scale" => ("5 g".into(), "10 g".into()),
@@ -190,7 +326,11 @@ fn instruments(random: &mut Random, hand: &Hand, begun: i64) -> Value {
             instrument["uncertainty"] = json!(uncertainty);
         }
         if *kind == "wrench" {
-            let (low, high) = if hand.is_imperial() { (8, 60) } else { (10, 75) };
+            let (low, high) = if hand.is_imperial() {
+                (8, 60)
+            } else {
+                (10, 75)
+            };
             instrument["wrenchRange"] = json!(format!("{low}-{high} {}", hand.torque));
             instrument["wrenchAccuracy"] = json!("4 %");
             instrument["wrenchLength"] = json!("280 mm");
@@ -210,7 +350,8 @@ fn joints(random: &mut Random, hand: &Hand, clock: &mut Clock, ids: &[(String, b
         joint["made"] = json!(clock.later(random, 120, 900));
         if *is_flare {
             let cone = if id.starts_with("liquid") { 9.0 } else { 16.1 };
-            joint["measuredCone"] = json!(hand.figure(cone + random.between(-3, 3) as f64 / 10.0, 1, "mm"));
+            joint["measuredCone"] =
+                json!(hand.figure(cone + random.between(-3, 3) as f64 / 10.0, 1, "mm"));
             joint["oiled"] = json!(true);
         }
     }
@@ -220,8 +361,13 @@ fn joints(random: &mut Random, hand: &Hand, clock: &mut Clock, ids: &[(String, b
         }
         if *is_flare {
             let torque = if id.starts_with("liquid") { 16 } else { 42 };
-            let torque = if hand.is_imperial() { torque * 3 / 4 } else { torque };
-            joint["scaleTorque"] = json!(hand.figure((torque + random.between(-2, 2)) as f64, 0, hand.torque));
+            let torque = if hand.is_imperial() {
+                torque * 3 / 4
+            } else {
+                torque
+            };
+            joint["scaleTorque"] =
+                json!(hand.figure((torque + random.between(-2, 2)) as f64, 0, hand.torque));
             joint["withAdapter"] = json!(random.happens(15));
         }
     }
@@ -248,11 +394,21 @@ fn pressure_test(random: &mut Random, hand: &Hand, clock: &mut Clock) -> Value {
     let mut celsius = 16.0 + random.below(120) as f64 / 10.0;
     let mut readings = Vec::new();
     for number in 0..30 {
-        let at = if number < 4 { clock.later(random, 200, 900) } else { clock.later(random, 900, 3600) };
+        let at = if number < 4 {
+            clock.later(random, 200, 900)
+        } else {
+            clock.later(random, 900, 3600)
+        };
         celsius += random.between(-6, 6) as f64 / 10.0;
         let part = [0.1, 0.4, 0.7].get(number).copied().unwrap_or(1.0);
-        let bar = full * part + scale * (celsius - 20.0) * 0.14 + scale * random.between(-2, 2) as f64 / 40.0;
-        let temperature = if hand.is_imperial() { hand.figure(celsius * 1.8 + 32.0, 0, "°F") } else { hand.figure(celsius, 1, "°C") };
+        let bar = full * part
+            + scale * (celsius - 20.0) * 0.14
+            + scale * random.between(-2, 2) as f64 / 40.0;
+        let temperature = if hand.is_imperial() {
+            hand.figure(celsius * 1.8 + 32.0, 0, "°F")
+        } else {
+            hand.figure(celsius, 1, "°C")
+        };
         let mut reading = json!({ "id": random.id(5), "at": at, "gaugePressure": hand.figure(bar, places, hand.pressure), "temperature": temperature });
         if number == 3 {
             reading["holdBegins"] = json!(true);
@@ -316,9 +472,31 @@ fn run_check(random: &mut Random, hand: &Hand, clock: &mut Clock) -> Value {
 }
 
 fn packed(random: &mut Random) -> Value {
-    let things = ["torque-wrench", "nut-wrench-17.0", "nut-wrench-22.0", "hex-keys", "service-port-adapter", "flaring-tool", "caliper", "oil", "nitrogen", "regulator", "leak-solution", "gauges", "vacuum-pump", "hoses", "scale", "tube-6.4", "insulation-9.5", "protection", "flammable-gear"];
+    let things = [
+        "torque-wrench",
+        "nut-wrench-17.0",
+        "nut-wrench-22.0",
+        "hex-keys",
+        "service-port-adapter",
+        "flaring-tool",
+        "caliper",
+        "oil",
+        "nitrogen",
+        "regulator",
+        "leak-solution",
+        "gauges",
+        "vacuum-pump",
+        "hoses",
+        "scale",
+        "tube-6.4",
+        "insulation-9.5",
+        "protection",
+        "flammable-gear",
+    ];
     let chosen = things.iter().filter(|_| random.happens(85));
-    chosen.map(|id| json!({ "id": id, "packed": true })).collect()
+    chosen
+        .map(|id| json!({ "id": id, "packed": true }))
+        .collect()
 }
 
 fn notes(random: &mut Random, begun: i64) -> Value {

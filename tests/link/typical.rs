@@ -8,7 +8,8 @@ use serde_json::Value;
 #[test]
 fn the_model_learns_from_the_typical_jobs() {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/src/job/link/typical-jobs.bin");
-    let jobs: Vec<Value> = serde_json::from_str(include_str!("../../src/job/link/typical-jobs.json")).unwrap();
+    let jobs: Vec<Value> =
+        serde_json::from_str(include_str!("../../src/job/link/typical-jobs.json")).unwrap();
     let jobs: Vec<_> = jobs.into_iter().map(arrived).collect();
     let learnt = learnt_from(&jobs).unwrap();
     println!("{} bytes", learnt.len());

@@ -15,23 +15,22 @@ pub(super) fn framed(content: &[u8]) -> Vec<u8> {
 }
 
 /// The content, if it is whole and of this version.
-pub(super) fn content(bytes: &[u8]) -> Result<&[u8], LinkProblem> {
-    let ([version, rest @ ..], true) = (bytes, bytes.len() >= HEAD) else {
-        // So short a beginning of a link tells nothing but its version.
-        return Err(match bytes.first() {
-            Some(&LINK_VERSION) => LinkProblem::Damaged,
-            _ => LinkProblem::NotALink,
-        });
+pub(super) fn content(mut bytes: Vec<u8>) -> Result<Vec<u8>, LinkProblem> {
+    let version = bytes.first().copied();
+    let is_whole = bytes.len() >= HEAD && {
+        let content = bytes.split_off(HEAD);
+        let sum = checksum(version.unwrap_or(0), &content).to_be_bytes();
+        let is_whole = bytes.get(1..) == Some(&sum);
+        bytes = content;
+        is_whole
     };
-    let (sum, content) = rest.split_at_checked(HEAD - 1).unwrap_or_default();
-    let is_whole = sum == checksum(*version, content).to_be_bytes();
-    match (is_whole, *version) {
-        (true, LINK_VERSION) => Ok(content),
-        (true, found) if found > LINK_VERSION => Err(LinkProblem::NewerVersion {
+    match version {
+        Some(LINK_VERSION) if is_whole => Ok(bytes),
+        Some(LINK_VERSION) => Err(LinkProblem::Damaged),
+        Some(found) if is_whole && found > LINK_VERSION => Err(LinkProblem::NewerVersion {
             found,
             known: LINK_VERSION,
         }),
-        (false, LINK_VERSION) => Err(LinkProblem::Damaged),
         _ => Err(LinkProblem::NotALink),
     }
 }

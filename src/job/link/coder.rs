@@ -1,6 +1,6 @@
 //! Arithmetic coding: each bit narrows an interval by how likely it was; a number in the last interval is the code.
 
-use super::LinkProblem;
+use super::problem::Stop;
 
 /// Where the bits go to or come from. Reading also notes what writing the same bits would have given.
 pub(super) struct Coder<'a> {
@@ -8,6 +8,7 @@ pub(super) struct Coder<'a> {
     high: u64,
     written: Vec<u8>,
     reading: Option<Source<'a>>,
+    is_learning: bool,
 }
 
 struct Source<'a> {
@@ -34,7 +35,24 @@ impl<'a> Coder<'a> {
             high: u64::MAX,
             written: Vec::new(),
             reading,
+            is_learning: false,
         }
+    }
+
+    /// Leaves out what nobody can foresee: nothing is to be learnt from it.
+    pub fn learning(self) -> Self {
+        Self {
+            is_learning: true,
+            ..self
+        }
+    }
+
+    /// Codes bits as [`Self::even`] does, of which nothing can be learnt.
+    pub fn unforeseen(&mut self, bits: u32, wanted: u32) -> Result<u32, Stop> {
+        if self.is_learning {
+            return Ok(0);
+        }
+        self.even(bits, wanted)
     }
 
     pub fn writing() -> Self {
@@ -54,7 +72,7 @@ impl<'a> Coder<'a> {
     }
 
     /// Codes a bit that is one with the chance `one` of 65 536: writes `wanted`, or reads and gives what was written.
-    pub fn bit(&mut self, one: u16, wanted: bool) -> Result<bool, LinkProblem> {
+    pub fn bit(&mut self, one: u16, wanted: bool) -> Result<bool, Stop> {
         let one = u64::from(one.max(1));
         let middle = self.low + ((self.high - self.low) >> 16) * one;
         let bit = match &self.reading {
@@ -74,7 +92,7 @@ impl<'a> Coder<'a> {
                 source.shift();
                 // Zeros behind the content could otherwise be read for ever.
                 if source.taken > source.content.len() + 2 * WIDTH {
-                    return Err(LinkProblem::Damaged);
+                    return Err(Stop::Damaged);
                 }
             }
         }
@@ -82,7 +100,7 @@ impl<'a> Coder<'a> {
     }
 
     /// Codes bits that are one as often as not, the highest first.
-    pub fn even(&mut self, bits: u32, wanted: u32) -> Result<u32, LinkProblem> {
+    pub fn even(&mut self, bits: u32, wanted: u32) -> Result<u32, Stop> {
         let mut value = 0;
         for place in (0..bits).rev() {
             let bit = self.bit(1 << 15, wanted >> place & 1 == 1)?;

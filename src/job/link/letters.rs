@@ -3,42 +3,38 @@
 const LETTERS: &[u8; 64] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
 
 pub(super) fn text_of(bytes: &[u8]) -> String {
-    let mut text = String::with_capacity(bytes.len().div_ceil(3) * 4);
-    for three in bytes.chunks(3) {
-        let mut bits = 0_u32;
-        for place in 0..3 {
-            bits = bits << 8 | u32::from(three.get(place).copied().unwrap_or(0));
-        }
-        for place in 0..=three.len() {
-            let six = bits >> (18 - 6 * place) & 63;
-            text.extend(LETTERS.get(six as usize).map(|letter| char::from(*letter)));
+    let mut text = String::with_capacity(bytes.len() / 3 * 4 + 4);
+    let (mut bits, mut count) = (0_u32, 0);
+    // A last byte of nothing fills up the last letter.
+    for byte in bytes.iter().chain(&[0]) {
+        bits = bits << 8 | u32::from(*byte);
+        count += 8;
+        while count >= 6 {
+            count -= 6;
+            let letter = LETTERS.get((bits >> count & 63) as usize);
+            text.extend(letter.map(|letter| char::from(*letter)));
         }
     }
+    text.truncate((bytes.len() * 4).div_ceil(3));
     text
 }
 
-/// The bytes of a text; nothing if it is of other letters, or not what [`text_of`] makes of any bytes.
+/// The bytes of a text; nothing if it is of other letters. Of what [`text_of`] does not make the last byte is wrong,
+/// which the checksum tells.
 pub(super) fn bytes_of(text: &str) -> Option<Vec<u8>> {
-    let mut bytes = Vec::with_capacity(text.len() / 4 * 3 + 2);
-    for four in text.as_bytes().chunks(4) {
-        let mut bits = 0_u32;
-        for place in 0..4 {
-            bits = bits << 6
-                | four
-                    .get(place)
-                    .map_or(Some(0), |letter| six_bits(*letter))?;
+    let mut bytes = Vec::with_capacity(text.len() / 4 * 3 + 3);
+    let (mut bits, mut count) = (0_u32, 0);
+    for letter in text.bytes() {
+        bits = bits << 6 | LETTERS.iter().position(|own| *own == letter)? as u32;
+        count += 6;
+        if count >= 8 {
+            count -= 8;
+            bytes.push((bits >> count) as u8);
         }
-        let [_, three @ ..] = bits.to_be_bytes();
-        let (whole, rest) = three.split_at_checked(four.len() - 1)?;
-        if rest.iter().any(|byte| *byte != 0) || whole.is_empty() {
-            return None;
-        }
-        bytes.extend(whole);
+    }
+    // What is left of the last letter is nothing, or it is no text of bytes.
+    if count == 6 || bits & ((1 << count) - 1) != 0 {
+        bytes.push(bits as u8);
     }
     Some(bytes)
-}
-
-fn six_bits(letter: u8) -> Option<u32> {
-    let place = LETTERS.iter().position(|own| *own == letter)?;
-    u32::try_from(place).ok()
 }

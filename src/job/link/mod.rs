@@ -10,6 +10,7 @@
 
 mod bytes;
 mod coder;
+mod figure;
 mod letters;
 mod memory;
 mod model;
@@ -40,13 +41,16 @@ pub const LONGEST_WRITTEN: usize = 1_160;
 pub const LONGEST_READ: usize = 40_000;
 
 /// Most bytes that the names and texts of a document may have.
-pub const MOST_BYTES: usize = 200_000;
+pub const MOST_BYTES: usize = 100_000;
 
 /// Most values that a document may have, those within others counted.
 pub const MOST_PARTS: usize = 20_000;
 
 /// How deep values may lie in each other: as deep as in the page's store.
 pub const DEEPEST: usize = 64;
+
+/// The member of the document that is not carried: pictures that are kept elsewhere.
+const PHOTOS: &str = "photos";
 
 /// A job as a link.
 #[derive(Clone, Debug, PartialEq)]
@@ -90,34 +94,16 @@ impl JobLinks {
     /// assert_eq!(links.read(&written.text), Ok(job));
     /// ```
     pub fn write(&self, document: &Arrived) -> Result<WrittenLink, LinkProblem> {
-        let (bytes, photos_left_out) = self.bytes(document)?;
-        let text = letters::text_of(&bytes);
-        if text.len() > LONGEST_WRITTEN {
-            return Err(LinkProblem::TooLarge {
-                characters: text.len(),
-                most: LONGEST_WRITTEN,
-            });
-        }
-        Ok(WrittenLink {
-            text,
-            photos_left_out,
-        })
+        self.write_whole(document)
+            .and_then(WrittenLink::short_enough)
     }
 
-    fn bytes(&self, document: &Arrived) -> Result<(Vec<u8>, usize), LinkProblem> {
-        let Arrived::Object(members) = document else {
-            return Err(LinkProblem::NotADocument);
-        };
-        let mut carried = members.clone();
-        let photos = carried.iter().position(|(name, _)| name == "photos");
-        let photos = photos.map(|place| carried.remove(place).1);
-        let photos_left_out = match photos {
-            Some(Arrived::List(photos)) => photos.len(),
-            _ => 0,
-        };
-        let mut walk = Walk::new(Coder::writing(), self.memory.clone());
-        walk.document(Some(&Arrived::Object(carried)))?;
-        Ok((bytes::framed(&walk.finish()), photos_left_out))
+    /// The same, however long the link is.
+    ///
+    /// # Errors
+    /// What is no document, and what is beyond the bounds of one.
+    pub fn write_whole(&self, document: &Arrived) -> Result<WrittenLink, LinkProblem> {
+        written(self.memory.clone(), document)
     }
 
     /// The document that a link carries.
@@ -125,27 +111,72 @@ impl JobLinks {
     /// # Errors
     /// What is wrong with the link. Time and memory are bounded, whatever it is.
     pub fn read(&self, text: &str) -> Result<Arrived, LinkProblem> {
-        if text.len() > LONGEST_READ {
-            return Err(LinkProblem::TooLarge {
-                characters: text.len(),
-                most: LONGEST_READ,
-            });
-        }
-        let bytes = letters::bytes_of(text).ok_or(LinkProblem::NotALink)?;
-        let content = bytes::content(&bytes)?;
-        let mut walk = Walk::new(Coder::reading(content), self.memory.clone());
-        let document = walk.document(None)?;
-        // What was read would be written just so: nothing stands behind it, and nothing is missing.
-        if walk.finish() == content {
-            Ok(document)
-        } else {
-            Err(LinkProblem::Damaged)
-        }
+        read(&content_of(text)?, self.memory.clone())
     }
 }
-impl JobLinks {
-    /// x
-    pub fn length(&self, document: &Arrived) -> usize {
-        letters::text_of(&self.bytes(document).unwrap_or_default().0).len()
+
+/// [`JobLinks::write`] for a single document.
+///
+/// # Errors
+/// The same.
+pub fn write_job_link(document: &Arrived) -> Result<WrittenLink, LinkProblem> {
+    written(typical::memory(), document).and_then(WrittenLink::short_enough)
+}
+
+/// [`JobLinks::read`] for a single link.
+///
+/// # Errors
+/// The same.
+pub fn read_job_link(text: &str) -> Result<Arrived, LinkProblem> {
+    read(&content_of(text)?, typical::memory())
+}
+
+fn written(memory: Memory, document: &Arrived) -> Result<WrittenLink, LinkProblem> {
+    let Arrived::Object(members) = document else {
+        return Err(LinkProblem::NotADocument);
+    };
+    let photos = members.iter().find(|(name, _)| name == PHOTOS);
+    let photos_left_out = match photos {
+        Some((_, Arrived::List(photos))) => photos.len(),
+        _ => 0,
+    };
+    let mut walk = Walk::new(Coder::writing(), memory);
+    walk.document(Some(document))?;
+    Ok(WrittenLink {
+        text: letters::text_of(&bytes::framed(&walk.finish())),
+        photos_left_out,
+    })
+}
+
+fn content_of(text: &str) -> Result<Vec<u8>, LinkProblem> {
+    if text.len() > LONGEST_READ {
+        return Err(LinkProblem::TooLarge {
+            characters: text.len(),
+            most: LONGEST_READ,
+        });
+    }
+    bytes::content(letters::bytes_of(text).ok_or(LinkProblem::NotALink)?)
+}
+
+fn read(content: &[u8], memory: Memory) -> Result<Arrived, LinkProblem> {
+    let mut walk = Walk::new(Coder::reading(content), memory);
+    let document = walk.document(None)?;
+    // What was read would be written just so: nothing stands behind it, and nothing is missing.
+    if walk.finish() == content {
+        Ok(document)
+    } else {
+        Err(LinkProblem::Damaged)
+    }
+}
+
+impl WrittenLink {
+    fn short_enough(self) -> Result<Self, LinkProblem> {
+        if self.text.len() <= LONGEST_WRITTEN {
+            return Ok(self);
+        }
+        Err(LinkProblem::TooLarge {
+            characters: self.text.len(),
+            most: LONGEST_WRITTEN,
+        })
     }
 }

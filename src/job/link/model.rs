@@ -1,63 +1,68 @@
 //! What is expected: each bit's chance from several contexts at once, weighed by how well they told before.
 
-use super::slots::{Slots, mixed};
+use super::slots::{Slot, Slots, mixed};
 
-/// Contexts of one decision.
-pub(super) const CONTEXTS: usize = 6;
+/// Most contexts of one decision.
+pub(super) const CONTEXTS: usize = 9;
 /// Grades of how often a context was met.
-const GRADES: usize = 8;
+const GRADES: usize = 16;
 
 #[derive(Clone)]
 pub(super) struct Model {
     slots: Slots,
-    /// For each kind of decision, context and grade: how much is given to it, of 65 536.
+    /// For each kind of decision, context and grade: how much more is given to it than at first.
     weights: Vec<i32>,
     stretched: Vec<i16>,
     /// Of the decision at hand.
-    inputs: [Input; CONTEXTS],
+    inputs: Vec<Input>,
     chance: i32,
 }
 
-#[derive(Clone, Copy, Default)]
+#[derive(Clone, Copy)]
 struct Input {
-    slot: usize,
+    place: usize,
+    slot: Slot,
     weight: usize,
     stretched: i32,
 }
 
 /// Kinds of decisions, each with weights of its own.
-pub(super) const KINDS: usize = 8;
-const FIRST_WEIGHT: i32 = 24_000;
-const LEARNING: i32 = 10;
+pub(super) const KINDS: usize = 11;
+/// What all contexts of a decision are given at first, of 65 536.
+const FIRST_WEIGHTS: i32 = 90_000;
+const LEARNING: i32 = 25;
+/// Far beyond what any document comes to: hostile ones must not get out of the numbers.
+const LARGEST_WEIGHT: i32 = 1 << 20;
 
 impl Model {
     pub fn new() -> Self {
         Self {
             slots: Slots::new(),
-            weights: vec![FIRST_WEIGHT; KINDS * CONTEXTS * GRADES],
+            weights: vec![0; KINDS * CONTEXTS * GRADES],
             stretched: stretched(),
-            inputs: [Input::default(); CONTEXTS],
+            inputs: Vec::with_capacity(CONTEXTS),
             chance: 0,
         }
     }
 
     /// The chance of a one, of 65 536, at a step of a decision of this kind.
-    pub fn chance(&mut self, kind: usize, contexts: &[u32; CONTEXTS], step: u32) -> u16 {
+    pub fn chance(&mut self, kind: usize, contexts: &[u32], step: u32) -> u16 {
+        let first = FIRST_WEIGHTS / contexts.len().max(1) as i32;
         let mut sum = 0_i64;
-        let places = self.inputs.iter_mut().zip(contexts).enumerate();
-        for (number, (input, context)) in places {
-            let slot = self.slots.place(mixed(*context, step + 1));
-            let found = self.slots.get(slot);
-            let grade = grade(found.seen);
+        self.inputs.clear();
+        for (number, context) in contexts.iter().enumerate() {
+            let (place, slot) = self.slots.find(mixed(*context, step + 1));
+            let grade = grade(slot.seen) + if slot.is_sure { 8 } else { 0 };
             let weight = (kind * CONTEXTS + number) * GRADES + grade;
-            let stretched = self.stretched.get(usize::from(found.chance >> 4));
+            let stretched = self.stretched.get(usize::from(slot.chance >> 4));
             let stretched = stretched.map_or(0, |stretched| i32::from(*stretched));
-            *input = Input {
+            self.inputs.push(Input {
+                place,
                 slot,
                 weight,
                 stretched,
-            };
-            let given = self.weights.get(weight).copied().unwrap_or(0);
+            });
+            let given = first + self.weights.get(weight).copied().unwrap_or(0);
             sum += i64::from(given) * i64::from(stretched);
         }
         self.chance = squashed((sum >> 16) as i32);
@@ -67,11 +72,12 @@ impl Model {
     /// What it was in truth.
     pub fn learn(&mut self, bit: bool) {
         let error = (if bit { 65_535 } else { 0 }) - self.chance;
-        for input in self.inputs {
+        for input in &self.inputs {
             if let Some(weight) = self.weights.get_mut(input.weight) {
-                *weight += (input.stretched * error * LEARNING / 16) >> 14;
+                let step = (input.stretched * error / 16 * LEARNING) >> 14;
+                *weight = (*weight + step).clamp(-LARGEST_WEIGHT, LARGEST_WEIGHT);
             }
-            self.slots.learn(input.slot, bit);
+            self.slots.learn(input.place, input.slot, bit);
         }
     }
 }

@@ -37,10 +37,10 @@ impl WrittenMoment {
     pub fn of(text: &str) -> Option<Self> {
         let moment = Moment::from_text(text, None).ok()?;
         let milliseconds = libm::round(moment.since_epoch() * 1000.0) as i64;
-        let fineness = match text.find(['[', 'Z']) {
-            _ if text.len() == DAY.len() => Fineness::Day,
-            Some(end) if end >= SECOND.len() => Fineness::Millisecond,
-            _ => Fineness::Second,
+        let fineness = match text.as_bytes().get(SECOND.len() - 1) {
+            None => Fineness::Day,
+            Some(b'Z') => Fineness::Second,
+            Some(_) => Fineness::Millisecond,
         };
         let written = Self {
             fineness,
@@ -54,15 +54,23 @@ impl WrittenMoment {
 
     /// As a document has it; nothing beyond the years that a moment may have.
     pub fn text(&self) -> Option<String> {
-        let whole = Moment::at(self.minute as f64 * 60.0 + f64::from(self.second))?.to_string();
-        let mut text = whole.strip_suffix('Z')?.to_owned();
+        let mut text = Moment::at(self.minute as f64 * 60.0 + f64::from(self.second))?.to_string();
         match self.fineness {
             Fineness::Day => text.truncate(DAY.len()),
-            Fineness::Second => text.push('Z'),
-            Fineness::Millisecond => text.extend([format!(".{:03}Z", self.millisecond)]),
+            Fineness::Second => {}
+            Fineness::Millisecond => {
+                text.truncate(SECOND.len() - 1);
+                // The one before the places keeps their zeros.
+                let part = (1000 + self.millisecond).to_string();
+                text.push('.');
+                text.push_str(part.get(1..).unwrap_or_default());
+                text.push('Z');
+            }
         }
         if self.clock > 0 {
-            text.extend([format!("[_clock={}]", self.clock)]);
+            text.push_str("[_clock=");
+            text.push_str(&self.clock.to_string());
+            text.push(']');
         }
         Some(text)
     }

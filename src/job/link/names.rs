@@ -2,20 +2,35 @@
 
 /// Names by the order in which they were met.
 #[derive(Clone, Default)]
-pub(super) struct Names(Vec<String>);
+pub(super) struct Names {
+    met: Vec<String>,
+    /// Their places in the order of their letters.
+    sorted: Vec<usize>,
+}
 
 impl Names {
+    fn search(&self, name: &str) -> Result<usize, usize> {
+        self.sorted
+            .binary_search_by(|place| self.at(*place).unwrap_or_default().cmp(name))
+    }
+
     pub fn place_of(&self, name: &str) -> Option<usize> {
-        self.0.iter().position(|known| known == name)
+        let found = self.search(name).ok()?;
+        self.sorted.get(found).copied()
     }
 
     pub fn at(&self, place: usize) -> Option<&str> {
-        self.0.get(place).map(String::as_str)
+        self.met.get(place).map(String::as_str)
     }
 
-    /// Gives the place of one that is new.
-    pub fn add(&mut self, name: &str) -> usize {
-        self.0.push(name.into());
-        self.0.len() - 1
+    /// The place of one that is new; nothing if it is not.
+    pub fn add(&mut self, name: &str) -> Option<usize> {
+        let place = self.met.len();
+        let Err(before) = self.search(name) else {
+            return None;
+        };
+        self.sorted.insert(before, place);
+        self.met.push(name.into());
+        Some(place)
     }
 }

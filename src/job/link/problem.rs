@@ -1,5 +1,6 @@
 //! What keeps a job from becoming a link, or a link from becoming a job.
 
+use super::{DEEPEST, MOST_BYTES, MOST_PARTS};
 use crate::quantity::choice;
 
 choice! {
@@ -46,6 +47,31 @@ pub enum LinkProblem {
     },
     /// What is to be written is no document: none with named members, or with something in it that is no entry.
     NotADocument,
+}
+
+/// What stops the walk through a document. As small as can be: every step may be stopped.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Stop {
+    Damaged,
+    NotADocument,
+    Beyond(LinkBound),
+}
+
+impl From<Stop> for LinkProblem {
+    fn from(stop: Stop) -> Self {
+        match stop {
+            Stop::Damaged => Self::Damaged,
+            Stop::NotADocument => Self::NotADocument,
+            Stop::Beyond(bound) => Self::BeyondBounds {
+                bound,
+                most: match bound {
+                    LinkBound::Bytes => MOST_BYTES,
+                    LinkBound::Parts => MOST_PARTS,
+                    LinkBound::Depth => DEEPEST,
+                },
+            },
+        }
+    }
 }
 
 impl LinkProblem {

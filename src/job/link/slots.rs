@@ -6,6 +6,8 @@ pub(super) struct Slot {
     /// Chance of a one, of 65 536.
     pub chance: u16,
     pub seen: u8,
+    /// Whether it was always the same bit.
+    pub is_sure: bool,
     /// Tells contexts apart that come to the same place.
     mark: u8,
 }
@@ -13,11 +15,12 @@ pub(super) struct Slot {
 const NEW: Slot = Slot {
     chance: 1 << 15,
     seen: 0,
+    is_sure: true,
     mark: 0,
 };
 
 /// Steps after which a slot learns no slower.
-const SLOWEST: u8 = 60;
+const SLOWEST: u8 = 30;
 
 #[derive(Clone)]
 pub(super) struct Slots(Vec<Slot>);
@@ -29,28 +32,27 @@ impl Slots {
         Self(vec![NEW; 1 << SLOT_BITS])
     }
 
-    /// The place of a context; one that was another context's is emptied.
-    pub fn place(&mut self, context: u32) -> usize {
+    /// The place of a context and what is known of it; one that was another context's is emptied.
+    pub fn find(&self, context: u32) -> (usize, Slot) {
         let place = (context >> (32 - SLOT_BITS)) as usize;
         let mark = (context & 0xFF) as u8;
-        if let Some(slot) = self.0.get_mut(place)
-            && slot.mark != mark
-        {
-            *slot = Slot { mark, ..NEW };
+        match self.0.get(place) {
+            Some(slot) if slot.mark == mark => (place, *slot),
+            _ => (place, Slot { mark, ..NEW }),
         }
-        place
     }
 
-    pub fn get(&self, place: usize) -> Slot {
-        self.0.get(place).copied().unwrap_or(NEW)
-    }
-
-    pub fn learn(&mut self, place: usize, bit: bool) {
-        if let Some(slot) = self.0.get_mut(place) {
-            let target = if bit { 65_535 } else { 0 };
-            let step = (target - i32::from(slot.chance)) * 2 / (2 * i32::from(slot.seen) + 3);
-            slot.chance = (i32::from(slot.chance) + step) as u16;
-            slot.seen = (slot.seen + 1).min(SLOWEST);
+    /// Puts back what was found, with what came.
+    pub fn learn(&mut self, place: usize, mut slot: Slot, bit: bool) {
+        slot.is_sure &= slot.seen == 0 || bit == (slot.chance > 1 << 15);
+        let target = if bit { 65_535 } else { 0 };
+        let step = (target - i32::from(slot.chance)) * 8 / (8 * i32::from(slot.seen) + 11);
+        slot.chance = (i32::from(slot.chance) + step) as u16;
+        if slot.seen < SLOWEST {
+            slot.seen += 1;
+        }
+        if let Some(known) = self.0.get_mut(place) {
+            *known = slot;
         }
     }
 }

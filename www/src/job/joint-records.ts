@@ -1,8 +1,8 @@
 // What is recorded of a joint. A joint of the plan has a record in the job only once something is recorded of it.
 
 import type { JointAssessment } from "../core";
-import { clearing, newId, puttingIn, read, setting, type Change, type Item, type OpenJob, type Path, type Tree, type TreeObject } from "../store/jobs";
-import { fieldName } from "./job-path";
+import { clearing, newItemId, puttingIn, read, setting, type Change, type Item, type OpenJob, type Path, type Tree, type TreeObject } from "../store/jobs";
+import { fieldName, itemsAt } from "./job-path";
 
 /** The steps to what is recorded of a joint. */
 export function jointPath(id: string, ...steps: readonly string[]): Path {
@@ -35,7 +35,7 @@ export function remake(job: OpenJob, id: string, { at, reason }: { readonly at: 
     const entry = read(job.document, jointPath(id, name));
     return entry === undefined ? [] : [[name, entry] as const];
   });
-  const attempt: Item = { id: newId(), at, reason, ...Object.fromEntries(found) };
+  const attempt: Item = { id: newItemId(itemsAt(job.document, ...jointPath(id, "remade"))), at, reason, ...Object.fromEntries(found) };
   return job.apply([
     ...bringingRecord(job.document, id),
     puttingIn(jointPath(id, "remade"), attempt),
@@ -45,7 +45,7 @@ export function remake(job: OpenJob, id: string, { at, reason }: { readonly at: 
 
 /** Adds a flare joint right after another, in the same line; gives its id. */
 export function addJoint(job: OpenJob, before: JointAssessment | undefined): string {
-  const id = newId();
+  const id = newItemId(itemsAt(job.document, "joints"));
   const order = before?.after;
   job.apply(puttingIn(["joints"], { id, kind: "flare", line: before?.line ?? "gas-line", ...(order == null ? {} : { order }) }));
   return id;

@@ -2,9 +2,12 @@
 
 import { locale } from "../locale";
 
-/** Now, as a job records it: universal time, and after the clock was set how often it has been. */
+/**
+ * Now, as a job records it: universal time, and after the clock was set how often it has been. To the second: nobody reads
+ * an instrument to less, and the link of a job carries every one.
+ */
 export function momentNow(clockChanges = 0, at = Date.now()): string {
-  const moment = new Date(at).toISOString();
+  const moment = new Date(at).toISOString().replace(/\.\d+Z$/, "Z");
   return clockChanges === 0 ? moment : `${moment}[_clock=${clockChanges}]`;
 }
 

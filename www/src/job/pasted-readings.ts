@@ -2,7 +2,7 @@
 
 import { settled } from "../parts/fields";
 import { pastedRows, type RefusedLine } from "../parts/pasted-rows";
-import { newId, puttingIn, type Change, type Item, type TreeObject } from "../store/jobs";
+import { newItemId, puttingIn, type Change, type Item, type TreeObject } from "../store/jobs";
 import { itemsAt } from "./job-path";
 import { pastedTimes, wallOf } from "./local-time";
 import { idBefore, type ReadingKind } from "./readings";
@@ -42,7 +42,7 @@ export function pastedReadings(document: TreeObject, { path, columns }: ReadingK
       continue;
     }
     const figures = columns.map(({ name, unit }, column) => [name, settled(line.row[column + 1] ?? "", unit())] as const);
-    const item: Item = { id: newId(), at: at.momentOf(wall), ...at.more, ...Object.fromEntries(figures.filter(([, figure]) => figure !== "")) };
+    const item: Item = { id: newItemId(standing), at: at.momentOf(wall), ...at.more, ...Object.fromEntries(figures.filter(([, figure]) => figure !== "")) };
     const after = idBefore(standing, wall);
     standing.splice(standing.findIndex(({ id }) => id === after) + 1, 0, { id: item.id, wall });
     ids.push(item.id);

@@ -4,7 +4,7 @@
 //   const job = shelf.create(document);
 //   job.subscribe(draw);
 //   job.apply(setting(["plate", "charge"], "1.2 kg"));
-//   job.apply([puttingIn(["readings"], { id: newId(), pressure: "40 bar" })]);
+//   job.apply([puttingIn(["readings"], { id: newItemId([]), pressure: "40 bar" })]);
 //   job.undo();
 
 import type { Change } from "./edits";
@@ -16,7 +16,7 @@ import type { Safekeeping, Unreadable } from "./safekeeping";
 import type { Summary } from "./summaries";
 
 export { clearing, moving, puttingIn, setting, takingOut, type After, type Change, type Edit } from "./edits";
-export { isSame, newId, read, treeOf, type Item, type Path, type Tree, type TreeObject } from "./tree";
+export { isSame, newId, newItemId, read, treeOf, type Item, type Path, type Tree, type TreeObject } from "./tree";
 export { changesOf, type Difference } from "./difference";
 export type { BackupChoice, BackupChoices, BackupJob, BackupPreview, Clash, Safekeeping, Step, Summary, Unreadable };
 export { openShelf, type ShelfOptions } from "./shelf";

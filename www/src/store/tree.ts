@@ -110,8 +110,17 @@ export function startsWith(path: Path, start: Path): boolean {
   return start.every((step, index) => path[index] === step);
 }
 
-/** A short random text that no other item or job has. */
-export function newId(): string {
+/** A short random text that no other job has, nor anything else that is named alone. */
+export function newId(length = 12): string {
   const letters = "abcdefghijkmnpqrstuvwxyz23456789";
-  return Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => letters[byte % letters.length]).join("");
+  return Array.from(crypto.getRandomValues(new Uint8Array(length)), (byte) => letters[byte % letters.length]).join("");
+}
+
+/**
+ * A random text that no item of a list has: short, for the link of a job carries every one. That two phones which add to
+ * the same list give the same, before they have seen each other's items, is one chance in 33 million for each two items.
+ */
+export function newItemId(items: readonly { readonly id: string }[]): string {
+  const id = newId(5);
+  return items.some((item) => item.id === id) ? newItemId(items) : id;
 }

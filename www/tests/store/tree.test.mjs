@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { jobDocument, randomChange, randomNumbers, store } from "./parts.mjs";
 
-const { applied, clearing, editOf, editOfChange, inverse, isSame, moving, newId, puttingIn, read, setting, takingOut, treeOf } = store;
+const { applied, clearing, editOf, editOfChange, inverse, isSame, moving, newId, newItemId, puttingIn, read, setting, takingOut, treeOf } = store;
 
 function nested(depth) {
   return JSON.parse(`${"[".repeat(depth)}${"]".repeat(depth)}`);
@@ -127,4 +127,20 @@ test("ids are short and not given twice", () => {
   const ids = new Set(Array.from({ length: 10_000 }, newId));
   assert.equal(ids.size, 10_000);
   for (const id of ids) assert.match(id, /^[a-z2-9]{12}$/);
+});
+
+test("the id of an item is shorter and none that its list has", () => {
+  const items = [];
+  for (let count = 0; count < 2_000; count++) items.push({ id: newItemId(items) });
+  assert.equal(new Set(items.map(({ id }) => id)).size, items.length);
+  for (const { id } of items) assert.match(id, /^[a-z2-9]{5}$/);
+  const [drawn, given] = [[7, 7, 7, 7, 7], [8, 8, 8, 8, 8]].map((bytes) => bytes.map((byte) => "abcdefghijkmnpqrstuvwxyz23456789"[byte]).join(""));
+  const draws = [7, 8];
+  const draw = crypto.getRandomValues;
+  crypto.getRandomValues = (bytes) => bytes.fill(draws.shift());
+  try {
+    assert.equal(newItemId([{ id: drawn }]), given);
+  } finally {
+    crypto.getRandomValues = draw;
+  }
 });

@@ -7,7 +7,7 @@ import { fieldName, itemsAt, textAt } from "../../job/job-path";
 import { JobFields } from "../../job/job-fields";
 import { momentNow, momentText } from "../../job/moment";
 import { message } from "../../locale";
-import { newId, puttingIn, takingOut } from "../../store/jobs";
+import { newItemId, puttingIn, takingOut } from "../../store/jobs";
 
 export function Alarms({ alarms }: { readonly alarms: readonly Alarm[] }): JSX.Element | null {
   if (alarms.length === 0) return null;
@@ -25,7 +25,7 @@ function OneAlarm({ alarm: { rule, overridden } }: { readonly alarm: Alarm }): J
   const answers = itemsAt(document, "overrides").filter((item) => item.rule === rule);
   const last = answers[answers.length - 1];
   const answer = (): void => {
-    const id = newId();
+    const id = newItemId(itemsAt(document, "overrides"));
     const by = textAt(document, "technician");
     const at = momentNow(itemsAt(document, "clockChanges").length);
     job.apply(puttingIn(["overrides"], { id, rule, at, ...(by === "" ? {} : { by }) }));

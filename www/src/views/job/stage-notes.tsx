@@ -7,13 +7,13 @@ import { fieldName, itemsAt, textAt } from "../../job/job-path";
 import { momentNow, momentText } from "../../job/moment";
 import { message } from "../../locale";
 import { textOf, write } from "../../parts/fields";
-import { newId, puttingIn, takingOut } from "../../store/jobs";
+import { newItemId, puttingIn, takingOut } from "../../store/jobs";
 
 export function StageNotes({ stage }: { readonly stage: Stage }): JSX.Element {
   const { job, document } = useJob();
   const notes = itemsAt(document, "notes").filter((note) => note.stage === stage);
   const add = (): void => {
-    const id = newId();
+    const id = newItemId(itemsAt(document, "notes"));
     job.apply(puttingIn(["notes"], { id, stage, at: momentNow(itemsAt(document, "clockChanges").length) }));
     requestAnimationFrame(() => window.document.getElementById(`entry-${nameOf(id)}`)?.focus());
   };

@@ -6,12 +6,12 @@ import { useState } from "preact/hooks";
 import { enterAll } from "../../../address";
 import { steps, type Stepped } from "../../../core";
 import { nowIn, useJob } from "../../../job/job-context";
-import { textAt } from "../../../job/job-path";
+import { itemsAt, textAt } from "../../../job/job-path";
 import { timeOfDay } from "../../../job/moment";
 import { nextField, nextText, type ReadingColumn, type ReadingKind } from "../../../job/readings";
 import { message } from "../../../locale";
 import { settled } from "../../../parts/fields";
-import { newId, puttingIn, type TreeObject } from "../../../store/jobs";
+import { newItemId, puttingIn, type TreeObject } from "../../../store/jobs";
 
 export function ReadingEntry({ kind, more, emptied = {}, children }: {
   readonly kind: ReadingKind;
@@ -27,7 +27,7 @@ export function ReadingEntry({ kind, more, emptied = {}, children }: {
   const filled = texts.filter(([, text]) => text !== "");
   const keep = (): void => {
     const at = nowIn(document);
-    if (!job.apply(puttingIn(kind.path, { id: newId(), at, ...Object.fromEntries(filled), ...more }))) return;
+    if (!job.apply(puttingIn(kind.path, { id: newItemId(itemsAt(document, ...kind.path)), at, ...Object.fromEntries(filled), ...more }))) return;
     setKept(message("reading-kept", { time: timeOfDay(at), texts: filled.map(([, text]) => text).join(", ") }));
     enterAll({ ...Object.fromEntries(kind.columns.map(({ name }) => [nextField(name), ""])), ...emptied });
   };

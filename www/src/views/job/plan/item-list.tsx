@@ -6,7 +6,7 @@ import { JobFields } from "../../../job/job-fields";
 import { fieldName, itemsAt } from "../../../job/job-path";
 import { message } from "../../../locale";
 import type { AnyField } from "../../../parts/card-fields";
-import { newId, puttingIn, takingOut } from "../../../store/jobs";
+import { newItemId, puttingIn, takingOut } from "../../../store/jobs";
 
 export function ItemList({ at, fields, legend, isTitled = false, add, nameOf }: {
   /** The steps to the list. */
@@ -21,7 +21,7 @@ export function ItemList({ at, fields, legend, isTitled = false, add, nameOf }: 
 }): JSX.Element {
   const { job, document } = useJob();
   const put = (): void => {
-    const id = newId();
+    const id = newItemId(itemsAt(document, ...at));
     job.apply(puttingIn(at, { id }));
     const first = fields[0];
     if (first) requestAnimationFrame(() => window.document.getElementById(`entry-${fieldName(...at, `#${id}`, first.name)}`)?.focus());

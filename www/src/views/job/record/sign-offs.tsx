@@ -7,7 +7,7 @@ import { itemsAt, textAt } from "../../../job/job-path";
 import { dayText, momentText } from "../../../job/moment";
 import { message } from "../../../locale";
 import type { AnyField } from "../../../parts/card-fields";
-import { clearing, newId, puttingIn, setting, takingOut } from "../../../store/jobs";
+import { clearing, newItemId, puttingIn, setting, takingOut } from "../../../store/jobs";
 import { DoneAct } from "../joints/made-act";
 
 const fields: readonly AnyField[] = [
@@ -21,7 +21,7 @@ export function SignOffs(): JSX.Element {
   const isFirst = names.length === 0;
   const add = (): void => {
     const whose = isFirst ? { name: textAt(document, "technician"), role: message("record-done-by") } : { role: message("record-received-by") };
-    job.apply(puttingIn(["signOffs"], { id: newId(), ...whose, at: nowIn(document) }));
+    job.apply(puttingIn(["signOffs"], { id: newItemId(names), ...whose, at: nowIn(document) }));
   };
   return (
     <section class="sign-offs">
