@@ -169,12 +169,18 @@ const PARTS: &[&str] = &[
 /// A job at any stage; most are small, some as large as an ordinary one.
 pub fn generated(random: &mut Random) -> Value {
     let mut job = ordinary(random);
-    let most = random.one_of(&[0, 1, 1, 2, 2, 3, 4, 30]);
+    let most = if random.happens(3) {
+        30
+    } else {
+        random.below(4)
+    };
     let oddness = random.one_of(&[0, 1, 3, 10]);
-    let come_to = random.below(PARTS.len() + 1);
+    let come_to = random
+        .below(PARTS.len() + 1)
+        .min(random.below(PARTS.len() + 1));
     if let Some(job) = job.as_object_mut() {
         for part in &PARTS[come_to..] {
-            if random.happens(80) {
+            if random.happens(90) {
                 job.remove(*part);
             }
         }
