@@ -54,6 +54,22 @@ export function plotField(
   };
 }
 
+interface Column {
+  readonly text: string;
+  readonly x: number;
+}
+
+/** Those that do not touch the one before. */
+function apart(columns: readonly Column[], letter: number): readonly Column[] {
+  const kept: Column[] = [];
+  for (const column of columns) {
+    const before = kept[kept.length - 1];
+    const reach = (textWidth(column.text, letter) + textWidth(before?.text ?? "", letter)) / 2;
+    if (before === undefined || column.x - before.x > reach) kept.push(column);
+  }
+  return kept;
+}
+
 /** The axes; what stands at their ends are usually the units. */
 export function DrawnAxes({ letter, field, axes, ends }: {
   readonly letter: number;
@@ -66,14 +82,13 @@ export function DrawnAxes({ letter, field, axes, ends }: {
   const rows = axes.up.ticks.map(({ si, text }) => ({ text, y: field.y(si) }));
   // What stands at the end of the axis stays free: a figure that would touch it gives way.
   const endStart = right + letter - textWidth(ends.across, letter) - 4;
+  const written = apart(columns, letter).filter(({ text, x }) => x + textWidth(text, letter) / 2 < endStart);
   return (
     <g>
       <path class="grid" d={columns.map(({ x }) => `M${round(x)} ${foot}V${top}`).join("") + rows.map(({ y }) => `M${left} ${round(y)}H${right}`).join("")} />
       <path class="dimension" d={`M${left} ${top - 4}V${foot}H${right + 4}`} />
-      {columns.map(({ text, x }) => (
-        x + textWidth(text, letter) / 2 < endStart && (
-          <text key={text} x={x} y={foot + letter * 1.25} text-anchor="middle">{text}</text>
-        )
+      {written.map(({ text, x }) => (
+        <text key={text} x={x} y={foot + letter * 1.25} text-anchor="middle">{text}</text>
       ))}
       {rows.map(({ text, y }) => (
         <text key={text} x={left - 5} y={y + letter * 0.35} text-anchor="end">{text}</text>
