@@ -15,6 +15,7 @@ readonly LINKER_PACKAGES=(gcc libc6-dev)
 # Debian's cargo trusts the system's certificates; rustup's brings its own.
 readonly WASM_COMPILER_PACKAGES=(rustc-web cargo-web rust-web-src lld-22 ca-certificates)
 readonly BROWSER_PACKAGES=(chromium chromium-driver fonts-noto-core fonts-noto-color-emoji fonts-liberation2)
+readonly ENGINE_PACKAGES=(firefox-esr webkit2gtk-driver xvfb xauth) # The main tasks are tested in other engines too.
 readonly PRINT_PACKAGES=(poppler-utils) # Reads what the page prints.
 readonly CODE_PACKAGES=(zbar-tools)     # Reads the codes that the page shows.
 
@@ -75,6 +76,14 @@ prepare_browser() {
     command -v pdftotext >/dev/null || stop "pdftotext is missing: as root, apt-get install ${PRINT_PACKAGES[*]}"
     command -v zbarimg >/dev/null || stop "zbarimg is missing: as root, apt-get install ${CODE_PACKAGES[*]}"
     export CHROMIUM CHROMEDRIVER
+}
+
+# Where an engine cannot be had, its tests are left out, and that is said.
+prepare_engines() {
+    have_packages "${ENGINE_PACKAGES[@]}" && return
+    if command -v dpkg-query >/dev/null && ((EUID == 0)); then stop "cannot install ${ENGINE_PACKAGES[*]}"; fi
+    say "Firefox or WebKit may be missing, and their tests are then left out: on Debian as root," \
+        "apt-get install ${ENGINE_PACKAGES[*]}; elsewhere name them in FIREFOX and WEBKIT_DRIVER"
 }
 
 write_webdriver_settings() {
@@ -300,7 +309,7 @@ usage() {
     cat <<'END'
 ./build.sh run           build the page, serve it and print its address
 ./build.sh test [PART]   run every test, or those of one part: core, wasm, page
-./build.sh dist          leave the static site in dist/
+./build.sh dist          leave the static site in dist/, and beside it one file with everything inside
 ./build.sh bench         measure speed and sizes
 ./build.sh types         write the page's types and the job's schema from the core's catalogue
 END
@@ -314,7 +323,10 @@ run_tests() {
         prepare_wasm
         prepare_browser
     fi
-    if [[ $part == all || $part == page ]]; then prepare_page_packages; fi
+    if [[ $part == all || $part == page ]]; then
+        prepare_engines
+        prepare_page_packages
+    fi
     # Each on a line of its own: bash ignores `set -e` in whatever stands left of `&&`.
     if [[ $part == all || $part == core ]]; then check_core; fi
     if [[ $part == all || $part == wasm ]]; then check_wasm; fi

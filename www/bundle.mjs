@@ -48,8 +48,8 @@ export async function bundle({
       PUBLIC_ADDRESS: JSON.stringify(publicAddress),
       // What an iife has no use for: the core's glue would look there for the module.
       ...(isOneFile && { "import.meta.url": '""' }),
-      FIRST_MODULE: JSON.stringify(`./${modules.first}`),
-      WHOLE_MODULE: JSON.stringify(`./${modules.whole}`),
+      FIRST_MODULE: JSON.stringify(modules.first ?? ""),
+      WHOLE_MODULE: JSON.stringify(modules.whole ?? ""),
       VERSION: JSON.stringify(version),
       KEPT: JSON.stringify(kept),
       REPLACED: JSON.stringify(replaced),

@@ -30,6 +30,11 @@ for (const base of ["/", "/tools/coldwright/"]) {
     await page.reload();
     assert.match(await figure(page, "torque"), torqueOf58);
     assert.notEqual(await page.evaluate(() => performance.timeOrigin), firstDocument);
+    // The browser may have what only the host should be asked for in a cache of its own.
+    const asked = await page.evaluate(() => performance.getEntriesByType("resource").map(({ name }) => name.split("/").at(-1)));
+    const isKept = (name) => page.evaluate(async (file) => (await caches.match(new URL(file, document.baseURI))) !== undefined, name);
+    for (const name of asked.filter((file) => /\.(js|wasm)$/.test(file))) assert.ok(await isKept(name), `${name} is kept on the phone`);
+    assert.ok(asked.some((name) => /^core-.*\.wasm$/.test(name)));
     await page.locator('[data-tube="3/8"]').click();
     assert.match(await figure(page, "torque"), torqueOf38);
 
