@@ -266,12 +266,15 @@ for (const { label, colorScheme = "light", width = 360 } of [{ label: "by day" }
     const site = await openSite(t, { colorScheme, viewport: { width, height: 740 } });
     for (const page of [await site.open("#/?tube=5/8"), await openJob(site, await practiceDocument())]) {
       await handOn(page);
-      const own = async () => (await page.evaluate(unreadableTexts)).filter((line) => !line.includes("lies upon"));
       assert.deepEqual(await breaches(page), []);
+      await page.evaluate(() => {
+        // What lies beneath has tests of its own.
+        for (const part of document.querySelectorAll("main, footer, header > :not(dialog)")) part.style.display = "none";
+      });
       assert.deepEqual(await page.evaluate(smallTargets), []);
-      assert.deepEqual(await own(), []);
+      assert.deepEqual(await page.evaluate(unreadableTexts), []);
       await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
-      assert.deepEqual(await own(), []);
+      assert.deepEqual(await page.evaluate(unreadableTexts), []);
       await page.close();
     }
   });
