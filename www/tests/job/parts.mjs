@@ -18,6 +18,7 @@ await esbuild.build({
   format: "esm",
   jsx: "automatic",
   jsxImportSource: "preact",
+  loader: { ".wasm": "empty" },
   plugins: [messages],
 });
 const parts = await import(pathToFileURL(file).href);
