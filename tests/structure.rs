@@ -223,6 +223,21 @@ fn every_id_that_the_core_names_has_a_message() {
 }
 
 #[test]
+fn every_step_has_a_question_and_its_answer() {
+    let text = fs::read_to_string(root().join("www/locales/en-why.ftl")).unwrap();
+    let asked = |prefix: &str| -> BTreeSet<String> {
+        let ids = text.lines().filter_map(|line| line.split_once(" = "));
+        ids.filter_map(|(id, _)| id.strip_prefix(prefix))
+            .map(|subject| format!("step-{subject}"))
+            .collect()
+    };
+    let steps = named_ids("step-");
+    assert!(steps.len() > 90, "the steps were found");
+    assert_eq!(asked("why-"), steps, "questions");
+    assert_eq!(asked("because-"), steps, "answers");
+}
+
+#[test]
 fn every_message_stands_once_in_a_language() {
     let folder = root().join("www/locales");
     let mut ids = BTreeSet::new();
