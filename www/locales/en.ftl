@@ -50,10 +50,10 @@ title-settings = Settings
 ## The frame: header, navigation, what is kept on the phone.
 
 frame-navigation = Places
-keeping-fetching = Keeping everything on this phone …
-keeping-kept = All on this phone, no signal needed
+keeping-fetching = Being kept here …
+keeping-kept = Works without a signal
 keeping-failed = Not kept on this phone yet: open once more with a signal
-keeping-one-file = All in this file, no signal needed
+keeping-one-file = Works without a signal
 keeping-unsupported = This browser keeps nothing: a signal is needed
 update-now = A newer version is on this phone.
 update-clock = A newer version is on this phone. It can be opened when no hold and no pump is running.

@@ -60,10 +60,10 @@ title-settings = Ajustes
 ## The frame: header, navigation, what is kept on the phone.
 
 frame-navigation = Lugares
-keeping-fetching = Guardando todo en este teléfono …
-keeping-kept = Todo en este teléfono, sin necesidad de señal
+keeping-fetching = Guardándose aquí …
+keeping-kept = Funciona sin señal
 keeping-failed = Aún no guardado en este teléfono: ábralo otra vez con señal
-keeping-one-file = Todo en este archivo, sin necesidad de señal
+keeping-one-file = Funciona sin señal
 keeping-unsupported = Este navegador no guarda nada: hace falta señal
 update-now = Hay una versión más nueva en este teléfono.
 update-clock = Hay una versión más nueva en este teléfono. Se podrá abrir cuando no corra ninguna prueba ni la bomba.

@@ -2,6 +2,8 @@
 
 import { writePlace, type Place } from "../address";
 import { writeJobLink, type LinkProblem } from "../core";
+import { learnEntry } from "../learning";
+import { linkBase } from "../link-base";
 
 /** A link, or why there is none. */
 export type JobLink = { readonly link: string; readonly photosLeftOut: number } | { readonly problem: LinkProblem };
@@ -9,7 +11,7 @@ export type JobLink = { readonly link: string; readonly photosLeftOut: number } 
 /** The calculation on the screen with all that its figures hang on; `isLearning`: with its working unfolded. */
 export function calculationLink({ path, entries }: Place, isLearning: boolean): string {
   // The start is the torque, and a link says so.
-  return linkTo({ path: path || "torque", entries: { ...entries, ...(isLearning && { learn: "yes" }) } });
+  return linkTo({ path: path || "torque", entries: { ...entries, [learnEntry]: isLearning ? "yes" : "" } });
 }
 
 export function jobLink(document: object): JobLink {
@@ -19,10 +21,10 @@ export function jobLink(document: object): JobLink {
 }
 
 function linkTo(place: Place): string {
-  return location.href.replace(/[?#].*$/s, "") + writePlace(place);
+  return linkBase() + writePlace(place);
 }
 
-/** Whether the page was opened from a file: its address means nothing elsewhere. */
+/** Whether links name a file of this device: that address means nothing elsewhere. */
 export function isFromFile(): boolean {
-  return location.protocol === "file:";
+  return linkBase().startsWith("file:");
 }

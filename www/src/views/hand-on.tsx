@@ -7,6 +7,7 @@ import { calculationLink, jobLink, type JobLink } from "../hand-on/link";
 import { linkProblemText } from "../job/handed";
 import { textAt } from "../job/job-path";
 import { useOpened, useShelf } from "../job/open-shelf";
+import { isLearning as learns } from "../learning";
 import { message } from "../locale";
 import { placeToHandOn } from "../parts/fields";
 import { Tick } from "../parts/tick";
@@ -38,7 +39,7 @@ export function HandOn({ onClose }: { readonly onClose: () => void }): JSX.Eleme
 }
 
 function CalculationToHandOn(): JSX.Element {
-  const [isLearning, setLearning] = useState(false);
+  const [isLearning, setLearning] = useState(learns);
   const shown = useMemo(placeToHandOn, []);
   const link = calculationLink(shown, isLearning);
   return (
