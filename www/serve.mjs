@@ -1,4 +1,5 @@
 // Serves a directory as a plain host would: `node serve.mjs DIRECTORY [--port N] [--base /path/]`.
+import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
@@ -35,6 +36,17 @@ const types = {
 };
 
 const compress = promisify(brotliCompress);
+/** By hash of the content, since the same files are asked for again and again: the module takes a second and a half each time. */
+const packed = new Map();
+const mostPacked = 200;
+
+function pack(content) {
+  const hash = createHash("sha256").update(content).digest("hex");
+  if (packed.size >= mostPacked) packed.clear();
+  if (!packed.has(hash)) packed.set(hash, compress(content));
+  return packed.get(hash);
+}
+
 const isCompressible = (type) => !type.startsWith("image/png");
 
 /** Serves until `close` is called, which also cuts the connections; `port` 0 takes a free one. */
@@ -73,7 +85,7 @@ async function answer(directory, base, request, response) {
     "Cache-Control": /-[0-9A-Za-z]{8,10}\.\w+$/.test(name) ? "max-age=31536000, immutable" : "no-cache",
     ...(isPacked && { "Content-Encoding": "br", Vary: "Accept-Encoding" }),
   });
-  response.end(isPacked ? await compress(content) : content);
+  response.end(isPacked ? await pack(content) : content);
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
