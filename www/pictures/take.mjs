@@ -41,7 +41,7 @@ for (const { way, colorScheme, text } of ways) {
     await page.locator("h1").waitFor({ state: "attached" });
     await page.evaluate((size) => (document.documentElement.style.fontSize = size), text);
     await page.locator('[data-keeping="kept"]').first().waitFor({ state: "attached" });
-    if (at !== undefined) await page.locator(at).scrollIntoViewIfNeeded();
+    if (at !== undefined) await page.locator(at).first().scrollIntoViewIfNeeded();
     await writeFile(fileURLToPath(new URL(`${name}-${way}.png`, import.meta.url)), await page.screenshot());
     await page.close();
   }

@@ -7,7 +7,7 @@ export const screens = [
     at: 'input[name="wrenchRange"]',
   },
   { name: "bench-mistaken", place: "#/?tube=5/8&measuredCone=wide&plateTorque=140 psi&adapterLength=-4 mm", at: '[data-problem-of="measuredCone"]' },
-  { name: "bench-learn", place: "#/torque?tube=5/8&adapterLength=40 mm&learn=yes", at: "[data-working]" },
+  { name: "bench-learn", place: "#/torque?tube=5/8&adapterLength=40 mm&learn=yes" },
   { name: "tubes", place: "#/tubes" },
   { name: "convert", place: "#/convert?text=140 psi" },
   { name: "convert-mistaken", place: "#/convert?text=140 parsec" },
