@@ -9,7 +9,7 @@ readonly WASM_TARGET=wasm32-unknown-unknown
 readonly GENERATED=www/generated
 readonly CATALOGUE_TYPES=www/src/catalogue.ts
 readonly JOB_SCHEMA=www/job.schema.json
-readonly BROWSER_TEST_SECONDS=3600 # A hanging browser must not use up the time of a whole run.
+readonly BROWSER_TEST_SECONDS=4200 # A hanging browser must not use up the time of a whole run.
 
 readonly LINKER_PACKAGES=(gcc libc6-dev)
 # Debian's cargo trusts the system's certificates; rustup's brings its own.
