@@ -83,6 +83,10 @@ fn a_hundred_thousand_hostile_links_are_refused_or_are_documents() {
             links.push(link);
         }
     }
+    let known: Vec<Arrived> = links
+        .iter()
+        .map(|link| reader.read(link).unwrap())
+        .collect();
     let (mut refused, mut read) = (0, 0);
     let mut forged_and_read = 0;
     for number in 0..HOSTILE_LINKS {
@@ -95,7 +99,7 @@ fn a_hundred_thousand_hostile_links_are_refused_or_are_documents() {
         match reader.read(&link) {
             Ok(document) => {
                 is_within_bounds(&document);
-                assert!(is_forged || links.contains(&link), "{link}");
+                assert!(is_forged || known.contains(&document), "{link}");
                 read += 1;
                 forged_and_read += usize::from(is_forged);
             }
