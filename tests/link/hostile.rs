@@ -83,10 +83,6 @@ fn a_hundred_thousand_hostile_links_are_refused_or_are_documents() {
             links.push(link);
         }
     }
-    let known: Vec<Arrived> = links
-        .iter()
-        .map(|link| reader.read(link).unwrap())
-        .collect();
     let (mut refused, mut read) = (0, 0);
     let mut forged_and_read = 0;
     for number in 0..HOSTILE_LINKS {
@@ -99,7 +95,7 @@ fn a_hundred_thousand_hostile_links_are_refused_or_are_documents() {
         match reader.read(&link) {
             Ok(document) => {
                 is_within_bounds(&document);
-                assert!(is_forged || known.contains(&document), "{link}");
+                assert!(is_forged || links.contains(&link), "{link}");
                 read += 1;
                 forged_and_read += usize::from(is_forged);
             }
@@ -178,6 +174,17 @@ fn each_refusal_says_what_it_is() {
             most: LONGEST_READ
         })
     );
+    // One letter more or another last one may spell the same bytes, and is still not what was written.
+    let respelled = (0..64).flat_map(|letter| {
+        let letter = char::from(LETTERS[letter]);
+        [
+            format!("{link}{letter}"),
+            format!("{}{letter}", &link[..link.len() - 1]),
+        ]
+    });
+    for other in respelled.filter(|other| *other != link) {
+        assert_eq!(links.read(&other), Err(LinkProblem::Damaged), "{other}");
+    }
     let behind = text_of(&framed(1, &[content, &[0, 0, 1]].concat()));
     assert_eq!(links.read(&behind), Err(LinkProblem::Damaged));
 }

@@ -19,8 +19,8 @@ pub(super) fn text_of(bytes: &[u8]) -> String {
     text
 }
 
-/// The bytes of a text; nothing if it is of other letters. Of what [`text_of`] does not make the last byte is wrong,
-/// which the checksum tells.
+/// The bytes of a text; nothing if it is of other letters. Bits that make no whole byte are left out: what
+/// [`text_of`] makes of the bytes is then another text.
 pub(super) fn bytes_of(text: &str) -> Option<Vec<u8>> {
     let mut bytes = Vec::with_capacity(text.len() / 4 * 3 + 3);
     let (mut bits, mut count) = (0_u32, 0);
@@ -31,10 +31,6 @@ pub(super) fn bytes_of(text: &str) -> Option<Vec<u8>> {
             count -= 8;
             bytes.push((bits >> count) as u8);
         }
-    }
-    // What is left of the last letter is nothing, or it is no text of bytes.
-    if count == 6 || bits & ((1 << count) - 1) != 0 {
-        bytes.push(bits as u8);
     }
     Some(bytes)
 }

@@ -155,7 +155,10 @@ fn content_of(text: &str) -> Result<Vec<u8>, LinkProblem> {
             most: LONGEST_READ,
         });
     }
-    bytes::content(letters::bytes_of(text).ok_or(LinkProblem::NotALink)?)
+    let bytes = letters::bytes_of(text).ok_or(LinkProblem::NotALink)?;
+    let is_as_written = letters::text_of(&bytes) == text;
+    let content = bytes::content(bytes)?;
+    is_as_written.then_some(content).ok_or(LinkProblem::Damaged)
 }
 
 fn read(content: &[u8], memory: Memory) -> Result<Arrived, LinkProblem> {

@@ -91,6 +91,7 @@ test("every place and every text in it opens by its own link, and the way back l
 test("a text that waits to be written is not written over the place that is gone to meanwhile", async (t) => {
   const site = await openSite(t);
   const page = await site.open();
+  await typed(page, "measuredCone").waitFor();
   await page.evaluate(() => {
     // The browser says late that it has gone elsewhere.
     const delay = (event) => {
