@@ -221,7 +221,9 @@ build_module() {
     "$wasm_bindgen/wasm-bindgen" --target web --out-dir "$directory" "$built"
     module=$directory/coldwright_bg.wasm
     # rustc's own strip would also drop the list of target features that wasm-opt goes by.
-    www/node_modules/.bin/wasm-opt -Os --strip-debug --strip-producers --strip-target-features "$module" -o "$module"
+    # A browser compiles a function when it is first called: were all that has one caller put into it, the first call
+    # of all would wait for everything.
+    www/node_modules/.bin/wasm-opt -Os --one-caller-inline-max-function-size=40 --strip-debug --strip-producers --strip-target-features "$module" -o "$module"
     printf '%s\n' "$stamp" >"$directory/.stamp"
 }
 

@@ -38,15 +38,9 @@ macro_rules! calculations {
             output: S,
         ) -> Result<S::Ok, S::Error> {
             match name {
-                $($name => {
-                    let reply: Reply<$answer> = reply(input, $function);
-                    reply.serialize(output)
-                })*
+                $($name => replied::<_, $answer, _>(input, $function, output),)*
                 $(#[cfg(feature = "further")]
-                $further_name => {
-                    let reply: Reply<$further_answer> = reply(input, $further);
-                    reply.serialize(output)
-                })*
+                $further_name => replied::<_, $further_answer, _>(input, $further, output),)*
                 _ => Reply::<()>::from(Err(unknown(name))).serialize(output),
             }
         }
@@ -83,6 +77,17 @@ calculations! {
     "pump-down" pump_down::pump_down, pump_down::PumpDownInput => pump_down::PumpDownAnswer;
     "job" job::assess, job::AssessInput => job::Assessment;
     "vacuum-hold" vacuum_hold::vacuum_hold, vacuum_hold::VacuumHoldInput => vacuum_hold::VacuumHoldAnswer;
+}
+
+/// A piece of code for each calculation: a browser compiles a function when it is first called, and were all in one,
+/// each would wait for all.
+#[inline(never)]
+fn replied<I: Input, A: Serialize, S: Serializer>(
+    input: Arrived,
+    function: impl Fn(&I) -> Result<A, Problems>,
+    output: S,
+) -> Result<S::Ok, S::Error> {
+    reply(input, function).serialize(output)
 }
 
 fn reply<I: Input, A>(input: Arrived, function: impl Fn(&I) -> Result<A, Problems>) -> Reply<A> {

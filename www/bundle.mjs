@@ -54,7 +54,7 @@ export async function bundle({
       KEPT: JSON.stringify(kept),
       REPLACED: JSON.stringify(replaced),
     },
-    plugins: [messagesReshaped(reshape), style],
+    plugins: [messagesReshaped(reshape), style, ...(isOneFile ? [] : [firstScreenTogether(entries)])],
   });
   const files = outputFiles.map(({ path, contents }) => [basename(path), contents]);
   const fileOf = (source) => basename(Object.keys(metafile.outputs).find((path) => metafile.outputs[path].entryPoint === source));
@@ -126,6 +126,20 @@ function reshapedPattern(pattern, reshape) {
 async function readLocale(path) {
   return readMessages(await readFile(path, "utf8"));
 }
+
+/**
+ * Has each file of views that is fetched later import the page's entry. What the entry loads is then needed alike by all of them
+ * and becomes one file: the first screen would otherwise wait for one file for each set of views that share something.
+ */
+const firstScreenTogether = ([entry]) => ({
+  name: "first-screen-together",
+  setup({ onLoad, initialOptions: { absWorkingDir } }) {
+    onLoad({ filter: /src\/views\/(fluid-cards|job-cards|job-screens|lessons|hand-on)\.tsx?$/ }, async ({ path }) => ({
+      contents: `import ${JSON.stringify(join(absWorkingDir, entry))};\n${await readFile(path, "utf8")}`,
+      loader: path.endsWith("x") ? "tsx" : "ts",
+    }));
+  },
+});
 
 /** The style sheet, its imports put together, as a text that the script applies. */
 const style = {

@@ -42,20 +42,24 @@ impl Field {
 
     /// Whether a name in JSON means this field, without writing it out.
     pub fn is_written(&self, json_name: &str) -> bool {
+        let mut written = json_name.bytes();
         let mut raise = false;
-        let own = self.0.chars().filter_map(|character| {
-            if character == '_' {
+        for byte in self.0.bytes() {
+            if byte == b'_' {
                 raise = true;
-                return None;
+                continue;
             }
             let raised = core::mem::take(&mut raise);
-            Some(if raised {
-                character.to_ascii_uppercase()
+            let own = if raised {
+                byte.to_ascii_uppercase()
             } else {
-                character
-            })
-        });
-        own.eq(json_name.chars())
+                byte
+            };
+            if written.next() != Some(own) {
+                return false;
+            }
+        }
+        written.next().is_none()
     }
 
     /// The name as in JSON: `wrenchLength`.

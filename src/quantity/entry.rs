@@ -196,15 +196,16 @@ impl Plain {
             Arrived::Nothing => Self::Nothing,
             Arrived::Number(number) => Self::Number(number),
             Arrived::Truth(truth) => Self::Truth(truth),
-            Arrived::Text(text) => Self::text(&text, None),
+            Arrived::Text(text) => Self::text(text, None),
             Arrived::Object(members) => Self::of_members(members),
             Arrived::List(_) | Arrived::Other => Self::Other,
         }
     }
 
-    fn text(text: &str, assume: Option<String>) -> Self {
+    fn text(text: String, assume: Option<String>) -> Self {
         match text.trim() {
             "" => Self::Nothing,
+            written if written.len() == text.len() => Self::Text(text, assume),
             written => Self::Text(written.into(), assume),
         }
     }
@@ -228,9 +229,7 @@ impl Plain {
             }
         }
         match (count, places) {
-            (1 | 2, [Arrived::Text(text), Arrived::Text(unit), ..]) => {
-                Self::text(&text, Some(unit))
-            }
+            (1 | 2, [Arrived::Text(text), Arrived::Text(unit), ..]) => Self::text(text, Some(unit)),
             (
                 1 | 2,
                 [
@@ -239,7 +238,7 @@ impl Plain {
                     Arrived::Nothing,
                     Arrived::Nothing,
                 ],
-            ) => Self::text(&text, None),
+            ) => Self::text(text, None),
             (2, [Arrived::Nothing, Arrived::Nothing, low, high]) => Self::Limits(low, high),
             _ => Self::Other,
         }

@@ -147,7 +147,8 @@ fn written(text: &str) -> Option<Moment> {
 /// At most nine digits and nothing else.
 fn digits(text: &str) -> Option<i64> {
     let is_number = (1..=9).contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
-    is_number.then(|| text.parse().ok()).flatten()
+    let number = |so_far, byte| so_far * 10 + i64::from(byte - b'0');
+    is_number.then(|| text.bytes().fold(0, number))
 }
 
 fn within(text: &str, low: i64, high: i64) -> Option<i64> {
@@ -184,8 +185,8 @@ fn time_of(text: &str) -> Option<i64> {
 
 fn thousandths(part: &str) -> Option<i64> {
     digits(part)?;
-    let three: String = part.chars().chain("00".chars()).take(3).collect();
-    digits(&three)
+    let three = part.bytes().chain(*b"00").take(3);
+    Some(three.fold(0, |so_far, byte| so_far * 10 + i64::from(byte - b'0')))
 }
 
 /// Days since 1970 began: Hinnant's rule for the proleptic Gregorian calendar, years counted from March.

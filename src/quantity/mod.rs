@@ -17,6 +17,7 @@ mod kind;
 mod leak;
 mod mass;
 mod number;
+mod plain_figure;
 mod pressure;
 mod ratio;
 mod read;

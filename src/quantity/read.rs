@@ -1,6 +1,7 @@
 //! Reads a quantity as people write it: `5/8`, `114 ft 6 in`, `12,5 bar`, `29.9 inHg vac`.
 
 use super::number::{Number, number};
+use super::plain_figure::plain_figure;
 use super::{Flaw, QuantityKind, Unit};
 
 /// Longest text that is looked at; what is longer is no figure.
@@ -14,6 +15,13 @@ const LONGEST_TEXT: usize = 80;
 /// # Errors
 /// Everything in [`Flaw`] but the choice of words.
 pub fn read(kind: QuantityKind, text: &str, assume: Option<&str>) -> Result<f64, Flaw> {
+    match plain_figure(kind, text.trim(), assume) {
+        Some(si) => checked(kind, si),
+        None => read_as_people_write(kind, text, assume),
+    }
+}
+
+fn read_as_people_write(kind: QuantityKind, text: &str, assume: Option<&str>) -> Result<f64, Flaw> {
     let characters: Vec<char> = text.trim().chars().take(LONGEST_TEXT + 1).collect();
     if characters.len() > LONGEST_TEXT {
         return Err(not_a_number(&characters, 0, kind));
@@ -203,5 +211,60 @@ pub fn example(kind: QuantityKind) -> &'static str {
         QuantityKind::YearlyLoss => "50 g/year",
         QuantityKind::Time => "30 min",
         QuantityKind::Ratio => "4 %",
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::{plain_figure, read_as_people_write};
+    use crate::quantity::{QuantityKind, checked};
+    use proptest::prelude::*;
+
+    fn is_read_alike(kind: QuantityKind, text: &str, assume: Option<&str>) {
+        if let Some(si) = plain_figure(kind, text, assume) {
+            let soon = checked(kind, si);
+            assert_eq!(
+                soon,
+                read_as_people_write(kind, text, assume),
+                "{kind:?} {text:?} {assume:?}"
+            );
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn a_plain_figure_is_what_it_is_otherwise(
+            kind in prop::sample::select(QuantityKind::ALL.iter().map(|(_, kind)| *kind).collect::<Vec<_>>()),
+            figure in "-?[0-9]{0,9}[.,]?[0-9]{0,8}",
+            blank in " {0,2}",
+            unit in 0usize..12,
+        ) {
+            let units = kind.units();
+            let symbol = units.get(unit % units.len()).unwrap().symbol;
+            is_read_alike(kind, &format!("{figure}{blank}{symbol}"), None);
+            is_read_alike(kind, &format!("{figure}{blank}"), Some(symbol));
+        }
+
+        #[test]
+        fn so_is_whatever_else_is_taken_for_one(
+            kind in prop::sample::select(QuantityKind::ALL.iter().map(|(_, kind)| *kind).collect::<Vec<_>>()),
+            text in "-{0,2}[0-9]{0,2}[.,/ e⅛-]{0,2}[0-9]{0,2}[.,/ e½-]{0,2} ?(in|m|bar|psi|°C|%|ft|lb)?( ?[0-9]{1,3} ?(in|oz|mm)?)?",
+        ) {
+            is_read_alike(kind, &text, None);
+            is_read_alike(kind, &text, Some("in"));
+        }
+    }
+
+    #[test]
+    fn what_a_job_is_full_of_is_plain() {
+        for (kind, text) in [
+            (QuantityKind::GaugePressure, "46.15 bar"),
+            (QuantityKind::AbsolutePressure, "200 micron"),
+            (QuantityKind::Temperature, "-3.5 °C"),
+            (QuantityKind::Length, "15.88mm"),
+        ] {
+            assert!(plain_figure(kind, text, None).is_some(), "{text}");
+        }
     }
 }

@@ -158,9 +158,16 @@ fn notation(decimal_mark: &str) -> Notation {
 
 /// Whatever the page sends as the calculations take it; what lies deeper than `depth` is not looked at.
 fn arrived(sent: &JsValue, depth: usize) -> Arrived {
-    // Texts first: a job is made of them, and each question asked of JavaScript takes its time.
+    // Texts first, then what they stand in: a job is made of them, and each question asked of JavaScript takes its time.
     if let Some(text) = sent.as_string() {
         return Arrived::Text(text);
+    }
+    if sent.is_object() {
+        return if depth == 0 {
+            Arrived::Other
+        } else {
+            arrived_object(sent, depth - 1)
+        };
     }
     if sent.is_undefined() || sent.is_null() {
         return Arrived::Nothing;
@@ -168,19 +175,17 @@ fn arrived(sent: &JsValue, depth: usize) -> Arrived {
     if let Some(number) = sent.as_f64() {
         return Arrived::Number(number);
     }
-    if let Some(truth) = sent.as_bool() {
-        return Arrived::Truth(truth);
-    }
-    if !sent.is_object() || sent.is_function() || depth == 0 {
-        return Arrived::Other;
-    }
+    sent.as_bool().map_or(Arrived::Other, Arrived::Truth)
+}
+
+fn arrived_object(sent: &JsValue, depth: usize) -> Arrived {
     if let Some(items) = sent.dyn_ref::<Array>() {
-        return Arrived::List(items.iter().map(|item| arrived(&item, depth - 1)).collect());
+        return Arrived::List(items.iter().map(|item| arrived(&item, depth)).collect());
     }
     let names = Object::keys(sent.unchecked_ref::<Object>());
     let member = |name: JsValue| {
         let member = Reflect::get(sent, &name);
-        let member = member.map_or(Arrived::Other, |member| arrived(&member, depth - 1));
+        let member = member.map_or(Arrived::Other, |member| arrived(&member, depth));
         Some((name.as_string()?, member))
     };
     Arrived::Object(names.iter().filter_map(member).collect())

@@ -25,7 +25,7 @@ function browserLanguage(): Language {
 
 /** The page's language for a tag such as `es-MX`. */
 function known(tag: string): Language | undefined {
-  const subtag = localeFrom(tag)?.language;
+  const [subtag] = tag.toLowerCase().split(/[-_]/, 1);
   return languages.find((language) => language === subtag);
 }
 
@@ -34,17 +34,32 @@ export function localeOf(language: Language): string {
   return navigator.languages.find((tag) => known(tag) === language) ?? language;
 }
 
-/** What parts a number from its fraction, if the core can write it. */
+/**
+ * What parts a number from its fraction, if the core can write it. The browser takes longer to say it than the core takes for
+ * the first figures, so what it said is kept: a locale does not change its mind.
+ */
 export function decimalMarkOf(locale: string): string {
+  const storageKey = `coldwright decimal mark ${locale}`;
+  const kept = stored(storageKey);
+  if (kept === "," || kept === ".") return kept;
   const parts = new Intl.NumberFormat(locale).formatToParts(0.5);
-  const mark = parts.find(({ type }) => type === "decimal")?.value;
-  return mark === "," ? mark : ".";
+  const mark = parts.find(({ type }) => type === "decimal")?.value === "," ? "," : ".";
+  store(storageKey, mark);
+  return mark;
 }
 
-function localeFrom(tag: string): Intl.Locale | undefined {
+function stored(key: string): string | null {
   try {
-    return new Intl.Locale(tag);
+    return localStorage.getItem(key);
   } catch {
-    return undefined;
+    return null;
+  }
+}
+
+function store(key: string, text: string): void {
+  try {
+    localStorage.setItem(key, text);
+  } catch {
+    // Private windows and full storage refuse: the browser is asked again.
   }
 }

@@ -6,6 +6,7 @@ import { arrive } from "./arrival";
 import { startCore } from "./core";
 import { showCrash } from "./crash";
 import { fetchCards } from "./fetched";
+import { whenIdle } from "./idle";
 import { chosenLanguage } from "./language";
 import { language, message, speak } from "./locale";
 import { keepOffline } from "./offline";
@@ -79,8 +80,10 @@ async function start(): Promise<void> {
   listenToWaiting(drawSoon);
   addEventListener("languagechange", speakChosen);
   draw();
-  fetchCards(drawSoon);
-  await keepOffline(drawSoon);
+  whenIdle(() => {
+    fetchCards(drawSoon);
+    keepOffline(drawSoon).catch(crash);
+  });
 }
 
 addEventListener("error", (event) => {

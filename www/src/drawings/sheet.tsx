@@ -15,22 +15,41 @@ export interface Sheet {
 const columnLetters = 40;
 const marginLetters = 2;
 
-function sheetNow(): Sheet {
+/** As it was last measured: to measure it again for each drawing would lay out the page while it is being drawn. */
+let sheet: Sheet | undefined;
+const followers = new Set<(sheet: Sheet) => void>();
+
+function measured(): Sheet {
   const root = document.documentElement;
   const letter = Number.parseFloat(getComputedStyle(root).fontSize) || 16;
   const column = Math.min(root.clientWidth, columnLetters * letter);
   return { width: Math.max(column - marginLetters * letter, 200), letter: 0.8125 * letter };
 }
 
-/** The sheet as it is now; follows the turning of the phone. */
-export function useSheet(): Sheet {
-  const [sheet, setSheet] = useState(sheetNow);
-  useEffect(() => {
-    const follow = (): void => setSheet(sheetNow());
-    addEventListener("resize", follow);
-    return () => removeEventListener("resize", follow);
-  }, []);
+function sheetNow(): Sheet {
+  if (sheet === undefined) new ResizeObserver(measureAgain).observe(document.documentElement);
+  sheet ??= measured();
   return sheet;
+}
+
+/** The page has become wider, narrower or longer: the phone was turned, the letters were made larger, or more is shown. */
+function measureAgain(): void {
+  const now = measured();
+  if (now.width === sheet?.width && now.letter === sheet.letter) return;
+  sheet = now;
+  for (const follow of followers) follow(now);
+}
+
+/** The sheet as it is now; follows the turning of the phone and the size of letters. */
+export function useSheet(): Sheet {
+  const [current, setCurrent] = useState(sheetNow);
+  useEffect(() => {
+    followers.add(setCurrent);
+    // Between the drawing and this it may have changed.
+    setCurrent(sheetNow());
+    return () => void followers.delete(setCurrent);
+  }, []);
+  return current;
 }
 
 /** A drawing in CSS pixels with its text alternative. */

@@ -1,7 +1,7 @@
 // The working of an answer: formula, the same with figures put in, result, sources, step by step.
 
 import type { ComponentChildren, JSX } from "preact";
-import { useLayoutEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Figure, QuantityKind, Step } from "../core";
 import { StepQuestion } from "../fetched";
 import { isLearning, setLearning } from "../learning";
@@ -24,24 +24,30 @@ export function Working({ steps, of, isNamed = false, units = {}, children }: {
 }): JSX.Element | null {
   const details = useRef<HTMLDetailsElement>(null);
   const [isEmpty, learn] = [steps.length === 0, isLearning()];
+  // What nobody has opened is not drawn, so that nobody waits for it.
+  const [isOpen, setOpen] = useState(false);
   // Opened for those who learn, and by nothing closed but the person's tap.
   useLayoutEffect(() => {
     if (learn && details.current !== null) details.current.open = true;
   }, [learn, isEmpty]);
   if (isEmpty) return null;
   return (
-    <details class="working" data-working ref={details}>
+    <details class="working" data-working ref={details} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary aria-label={message("why-of", { figure: of })}>
         <span>{isNamed ? message("why-of", { figure: of }) : message("why")}</span>
       </summary>
       <div class="opened">
-        {steps.map((step, place) => (
-          <WorkingStep key={place} step={step} units={units} learn={learn} />
-        ))}
-        {children}
-        <button class="learn" data-action="learn" aria-pressed={learn} onClick={() => setLearning(!learn)}>
-          {message("learn-steps")}
-        </button>
+        {(isOpen || learn) && (
+          <>
+            {steps.map((step, place) => (
+              <WorkingStep key={place} step={step} units={units} learn={learn} />
+            ))}
+            {children}
+            <button class="learn" data-action="learn" aria-pressed={learn} onClick={() => setLearning(!learn)}>
+              {message("learn-steps")}
+            </button>
+          </>
+        )}
       </div>
     </details>
   );

@@ -7,8 +7,11 @@ import { cards } from "../card-list";
 import { message } from "../locale";
 import { offlineState, takeUpdate } from "../offline";
 import { HandOnButton } from "./hand-on-button";
+import { drawnFor } from "../parts/drawn-for";
 import { reasonToWait } from "../waiting";
 import { SizeRow } from "./bench/size-row";
+
+const Sizes = drawnFor(["tube"], SizeRow);
 
 const places = [
   { path: "", title: "title-bench" },
@@ -43,7 +46,7 @@ export function Frame({ path, children }: { readonly path: string; readonly chil
       {updateWaits && <Update />}
       {children}
       <footer>
-        {!elsewhere && <SizeRow />}
+        {!elsewhere && <Sizes />}
         <nav aria-label={message("frame-navigation")}>
           {places.map(({ path: target, title }) => (
             <a

@@ -42,7 +42,7 @@ test("insulation: a data sheet's conductivity and coefficient take the place of 
   // 13.90 mm by scipy and PsychroLib: see tests/reference/insulation.
   await eventually(() => figure(page, "thickness"), /^13\.9 mm$/);
   await openAll(page);
-  assert.match(await page.locator("[data-working]").innerText(), /Hyland and Wexler/);
+  await eventually(() => page.locator("[data-working]").innerText(), /Hyland and Wexler/);
 });
 
 test("insulation: saturated air is refused with the most that can be borne, and a warm line needs none", async (t) => {
