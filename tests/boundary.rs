@@ -1,6 +1,6 @@
 //! What crosses the boundary, kept as a snapshot: the catalogue's calculations and a reply of each.
 //!
-//! The replies guard a change and prove nothing; `tests/wasm.rs` compares the same lines inside
+//! The replies guard a change and prove nothing; `tests/wasm/door.rs` compares the same lines inside
 //! WebAssembly. `COLDWRIGHT_BLESS=1 cargo test --test boundary` records them anew.
 
 use std::fs;

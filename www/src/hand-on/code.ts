@@ -6,7 +6,7 @@ import { encode } from "uqr";
 export type Code = readonly (readonly boolean[])[];
 
 /** Light modules that the standard asks for around the code. */
-export const quietZone = 4;
+const quietZone = 4;
 
 /**
  * Most modules on a side (version 29). A camera app reads its preview, usually 1 080 lines; a code held comfortably

@@ -12,6 +12,7 @@ import { problemText } from "../parts/fields";
 import type { Shelf } from "../store/jobs";
 import { KeepHanded } from "./handed/keep-handed";
 import { RecordSheet } from "./job/record-stage";
+import { RefusedDocument } from "./job/refused-document";
 import { shownName } from "./jobs/job-row";
 
 export function Handed(): JSX.Element {
@@ -40,14 +41,8 @@ function Readable({ shelf, document }: { readonly shelf: Shelf; readonly documen
 
 function Unreadable({ texts }: { readonly texts: readonly string[] }): JSX.Element {
   return (
-    <main class="job handed">
-      <h1>{message("title-handed")}</h1>
-      {texts.map((text) => (
-        <p key={text} class="problem" role="alert">
-          {text}
-        </p>
-      ))}
+    <RefusedDocument screen="job handed" title={message("title-handed")} texts={texts}>
       <p class="note">{message("handed-nothing-kept")}</p>
-    </main>
+    </RefusedDocument>
   );
 }

@@ -3,7 +3,7 @@
 import type { FunctionComponent, JSX } from "preact";
 import { useEffect, useLayoutEffect } from "preact/hooks";
 import { place } from "../address";
-import type { Problem, Stage } from "../core";
+import type { Stage } from "../core";
 import { watchClock } from "../job/clock-watch";
 import { glanceText } from "../job/glance";
 import { JobContext, shownNow } from "../job/job-context";
@@ -22,6 +22,7 @@ import { JobOverview } from "./job/job-overview";
 import { PlanStage } from "./job/plan-stage";
 import { PressureTestStage } from "./job/pressure-test-stage";
 import { RecordStage } from "./job/record-stage";
+import { RefusedDocument } from "./job/refused-document";
 import { ReleaseStage } from "./job/release-stage";
 import { RunCheckStage } from "./job/run-check-stage";
 import { StageFrame } from "./job/stage-frame";
@@ -67,7 +68,7 @@ function OpenedJob({ shelf, job, stage }: { readonly shelf: Shelf; readonly job:
   useEffect(() => {
     if (glance !== undefined) job.setGlance(glance);
   }, [glance]);
-  if (!("assessment" in shown)) return <Refused problems={shown} />;
+  if (!("assessment" in shown)) return <RefusedDocument screen="job" title={message("title-job")} texts={shown.map((problem) => problemText(problem))} />;
   const View = stage && stageViews[stage];
   return (
     <JobContext.Provider value={shown}>
@@ -83,19 +84,5 @@ function OpenedJob({ shelf, job, stage }: { readonly shelf: Shelf; readonly job:
         )}
       </main>
     </JobContext.Provider>
-  );
-}
-
-/** A document that the core does not take: of a later version. */
-function Refused({ problems }: { readonly problems: readonly Problem[] }): JSX.Element {
-  return (
-    <main class="job">
-      <h1>{message("title-job")}</h1>
-      {problems.map((problem) => (
-        <p key={problem.field} class="problem">
-          {problemText(problem)}
-        </p>
-      ))}
-    </main>
   );
 }

@@ -1,25 +1,11 @@
-//! The page's door, run inside WebAssembly: in Node and in a browser.
-#![cfg(all(target_arch = "wasm32", feature = "page"))]
+//! Calculations and figures at the page's door.
 
 use coldwright::web::{bibliography, calculate, show, show_band, units};
-use js_sys::{Array, JSON, Object, Reflect};
+use js_sys::{Array, Object, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-fn parse(json: &str) -> JsValue {
-    JSON::parse(json).unwrap()
-}
-
-fn text(value: &JsValue) -> String {
-    JSON::stringify(value).unwrap().into()
-}
-
-/// The member at a path of names parted by dots.
-fn at(value: &JsValue, path: &str) -> JsValue {
-    path.split('.').fold(value.clone(), |value, name| {
-        Reflect::get(&value, &name.into()).unwrap()
-    })
-}
+use super::javascript::{at, parse, sorted, text};
 
 #[wasm_bindgen_test]
 fn a_typed_input_gets_an_answer() {
@@ -143,33 +129,10 @@ fn figures_are_shown_as_everywhere() {
 /// The same lines as `tests/boundary.rs` sends natively must get the same replies, to the last digit.
 #[wasm_bindgen_test]
 fn replies_are_those_of_the_native_core() {
-    for line in include_str!("reference/boundary.jsonl").lines() {
+    for line in include_str!("../reference/boundary.jsonl").lines() {
         let recorded = parse(line);
         let name = at(&recorded, "calculation").as_string().unwrap();
         let reply = calculate(&name, at(&recorded, "input")).unwrap();
         assert_eq!(sorted(&reply), sorted(&at(&recorded, "reply")), "{name}");
     }
-}
-
-/// A value as JSON with the members of every object in the order of their names.
-fn sorted(value: &JsValue) -> String {
-    if Array::is_array(value) {
-        let items: Vec<String> = value
-            .unchecked_ref::<Array>()
-            .iter()
-            .map(|item| sorted(&item))
-            .collect();
-        return format!("[{}]", items.join(","));
-    }
-    if !value.is_object() {
-        return text(value);
-    }
-    let keys = Object::keys(value.unchecked_ref::<Object>());
-    let mut names: Vec<String> = keys.iter().filter_map(|key| key.as_string()).collect();
-    names.sort();
-    let members: Vec<String> = names
-        .iter()
-        .map(|name| format!("\"{name}\":{}", sorted(&at(value, &name.replace('.', "")))))
-        .collect();
-    format!("{{{}}}", members.join(","))
 }
