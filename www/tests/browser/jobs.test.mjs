@@ -313,6 +313,15 @@ function breakRecord(id) {
   });
 }
 
+/** Scrolls until so many rows are drawn. */
+async function drawAll(page, wanted) {
+  for (let drawn = await rows(page).count(); drawn < wanted; drawn = await rows(page).count()) {
+    await page.evaluate(() => document.querySelector('[data-action="more-jobs"]')?.scrollIntoView());
+    await page.waitForFunction((before) => document.querySelectorAll(".job-rows .job-list > li").length > before, drawn);
+  }
+  assert.equal(await rows(page).count(), wanted);
+}
+
 test("hundreds of jobs: the first are drawn, the others when asked for, and the search goes over all", async (t) => {
   const site = await openSite(t);
   const page = await openList(site);
@@ -327,14 +336,10 @@ test("hundreds of jobs: the first are drawn, the others when asked for, and the 
   assert.ok((await rows(page).count()) < 300);
   await page.locator('input[name="words"]').fill("number 17 ");
   await page.locator('[data-found="13"]').waitFor(); // 17, 117, 217 and 170 to 179.
-  assert.equal(await rows(page).count(), 13);
+  await drawAll(page, 13);
   await page.locator('input[name="words"]').fill("");
   await page.locator('[data-found="300"]').waitFor();
-  for (let drawn = await rows(page).count(); drawn < 300; ) {
-    await page.locator('[data-action="more-jobs"]').scrollIntoViewIfNeeded();
-    await page.waitForFunction((before) => document.querySelectorAll(".job-rows .job-list > li").length > before, drawn);
-    drawn = await rows(page).count();
-  }
+  await drawAll(page, 300);
 });
 
 test("a new job begins with the person's own instruments", async (t) => {

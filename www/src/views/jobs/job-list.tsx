@@ -8,8 +8,9 @@ import { textOf } from "../../parts/fields";
 import type { Shelf, Summary } from "../../store/jobs";
 import { JobRow } from "./job-row";
 
-const rowsAtFirst = 16;
-const rowsMore = 200;
+/** As many as a phone shows and a few more: each key in the search draws them anew. */
+const rowsAtFirst = 8;
+const rowsMore = 32;
 
 export function JobList({ shelf }: { readonly shelf: Shelf }): JSX.Element {
   const words = textOf("words");
@@ -80,7 +81,7 @@ function More({ left, onMore }: { readonly left: number; readonly onMore: () => 
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (button.current === null || !("IntersectionObserver" in globalThis)) return;
-    const observer = new IntersectionObserver((entries) => entries.some(({ isIntersecting }) => isIntersecting) && onMore(), { rootMargin: "400px" });
+    const observer = new IntersectionObserver((entries) => entries.some(({ isIntersecting }) => isIntersecting) && onMore(), { rootMargin: "200px" });
     observer.observe(button.current);
     return () => observer.disconnect();
   }, [left]);
