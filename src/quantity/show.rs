@@ -24,7 +24,6 @@ impl Precision {
             "instrument" => Self::Instrument,
             "table" => Self::Table,
             "significant" => Self::Significant,
-            "exact" => Self::Exact,
             _ => return None,
         })
     }

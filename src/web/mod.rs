@@ -70,6 +70,7 @@ pub fn show_band(
 }
 
 /// The figures `counts` steps of an instrument away from one that was read: `[{label, text}]`.
+#[cfg(feature = "further")]
 #[wasm_bindgen]
 pub fn steps(
     quantity: &str,

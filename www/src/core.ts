@@ -18,7 +18,7 @@ export type Answer<N extends Name> = Calculations[N]["answer"];
 export type Reply<N extends Name> = { readonly answer: Answer<N> } | { readonly problems: readonly Problem[] };
 
 /** How fine a figure is shown. */
-export type Precision = "instrument" | "table" | "significant" | "exact";
+export type Precision = "instrument" | "table" | "significant";
 export interface Shown {
   readonly number: string;
   readonly unit: string;
@@ -137,9 +137,9 @@ export interface Stepped {
   readonly text?: string | null;
 }
 
-/** The figures so many steps of an instrument from one as typed; none if it cannot be read. */
+/** The figures so many steps of an instrument from one as typed; none if it cannot be read. Needs the whole core. */
 export function steps(quantity: QuantityKind, text: string, unit: string, step: string, counts: readonly number[]): readonly Stepped[] {
-  return core.steps(quantity, text, unit, step, new Float64Array(counts), decimalMark) as readonly Stepped[];
+  return wholly().steps(quantity, text, unit, step, new Float64Array(counts), decimalMark) as readonly Stepped[];
 }
 
 const unitsByQuantity = new Map<QuantityKind, readonly UnitChoice[]>();
