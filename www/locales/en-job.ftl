@@ -298,7 +298,6 @@ files-choice-take = Take theirs
 files-choice-by-field = Choose by field
 files-choice-take-new = Take it
 files-choice-leave-new = Leave it out
-files-whose = Which holds
 files-mine = here
 files-theirs = { $from ->
     [link] in the link
@@ -641,7 +640,7 @@ record-hold-figure = { $duration }; shows { $measured }, tight it would show { $
 record-pumped = Pump
 record-pumped-for = { $time } from { $at }
 record-vacuum = Vacuum hold
-record-vacuum-figure = { $level } ± { $uncertainty } after { $time }
+record-vacuum-figure = { $level } ± { $uncertainty } after { $time }
 record-pass = Rule for it
 record-pass-figure = { $level }, at most { $limit } over { $time }
 record-not-opened = not opened
@@ -679,9 +678,9 @@ record-pump-on = pump on
 record-valved-off = pump valved off
 record-vacuum-drawing = { $count } readings of the vacuum gauge over time, pump first and then the hold, the last level { $level }.
 record-resolution = steps of { $figure }
-record-uncertainty = ± { $figure }
+record-uncertainty = ± { $figure }
 record-wrenchRange = { $figure }
-record-wrenchAccuracy = ± { $figure }
+record-wrenchAccuracy = ± { $figure }
 record-adapterLength = adapter { $figure }
 record-calibrated = calibrated { $day }
 record-not-calibrated = no calibration entered
@@ -749,14 +748,14 @@ readings-paste-hint = One row a line: { $names }. The time as 2026-11-25 18:40, 
 rows-paste-no-time = Line { $line } has no time such as 18:40: “{ $text }”
 pressure-test-empty = With the design pressure of the plate: the test pressure and the way up to it. With readings: weather or leak.
 pressure-test-looks = Each joint under the soap
-pressure-test-looks-note = Soap on all around, wait a minute, look from every side.
+pressure-test-looks-note = Soap it all around, wait a minute, look from every side.
 evacuate-pump = Pump
 evacuate-pump-now = The pump draws now
 evacuate-pump-again = It draws anew, from now
 evacuate-cores-detail = Their bore holds the pump back most
 
 # A job as a link.
-link-problem-not-a-link = This is no link of a job.
+link-problem-not-a-link = This link holds no job. Ask for it again, or for the file.
 link-problem-damaged = This link was cut off or changed on its way. Ask for it again, or for the file.
 link-problem-newer-version = A newer version of this page has written this link ({ $found }; this page reads up to { $known }). Update first.
 link-problem-too-large = { $characters } characters are more than a link may have ({ $most }). Send the file instead.
@@ -765,7 +764,7 @@ link-problem-not-a-document = This is no document of a job.
 
 ## A job that was handed on by a link
 
-handed-intro = Handed on by a link. Nothing of it is kept on this phone yet.
+handed-intro = Handed on by a link, to be looked at. Nothing on this phone changes until you say so.
 handed-nothing-kept = Nothing was stored.
 handed-keep = Keep this job
 handed-here = This job is on this phone already.

@@ -298,7 +298,6 @@ files-choice-take = Tomar el otro
 files-choice-by-field = Elegir campo a campo
 files-choice-take-new = Tomarlo
 files-choice-leave-new = No incluirlo
-files-whose = Cuál vale
 files-mine = aquí
 files-theirs = { $from ->
     [link] en el enlace
@@ -749,7 +748,7 @@ readings-paste-hint = Una fila por línea: { $names }. La hora como 2026-11-25 1
 rows-paste-no-time = La línea { $line } no tiene una hora como 18:40: “{ $text }”
 pressure-test-empty = Con la presión de diseño de la placa: la presión de prueba y cómo subir a ella. Con lecturas: tiempo atmosférico o fuga.
 pressure-test-looks = Cada unión con jabón
-pressure-test-looks-note = Jabón todo alrededor, espere un minuto, mire por todos lados.
+pressure-test-looks-note = Enjabone todo alrededor, espere un minuto, mire por todos lados.
 evacuate-pump = Bomba
 evacuate-pump-now = La bomba aspira ahora
 evacuate-pump-again = Vuelve a aspirar, desde ahora
@@ -757,7 +756,7 @@ evacuate-cores-detail = Su paso es lo que más frena la bomba
 
 ## A link of a job that cannot be written or read
 
-link-problem-not-a-link = Esto no es un enlace de un trabajo.
+link-problem-not-a-link = Este enlace no contiene ningún trabajo. Pídalo de nuevo, o pida el archivo.
 link-problem-damaged = Este enlace se cortó o cambió por el camino. Pídalo de nuevo, o pida el archivo.
 link-problem-newer-version = Una versión más nueva de esta página ha escrito este enlace ({ $found }; esta página lee hasta la { $known }). Actualícela primero.
 link-problem-too-large = { $characters } caracteres son más de los que puede tener un enlace ({ $most }). Envíe el archivo.
@@ -766,7 +765,7 @@ link-problem-not-a-document = Esto no es un documento de un trabajo.
 
 ## A job that was handed on by a link
 
-handed-intro = Recibido por un enlace. Todavía no se guarda nada en este teléfono.
+handed-intro = Recibido por un enlace, para mirarlo. En este teléfono no cambia nada hasta que usted lo diga.
 handed-nothing-kept = No se guardó nada.
 handed-keep = Guardar este trabajo
 handed-here = Este trabajo ya está en este teléfono.
