@@ -444,7 +444,7 @@ plan-limit-lift = Lift, { $figure } of { $limit }
 plan-limit-liquidLine = Liquid line bears { $figure }, wanted { $limit }
 plan-limit-gasLine = Gas line bears { $figure }, wanted { $limit }
 plan-no-limits = The plate’s longest line, largest lift and design pressure are held against the lines once both are entered.
-plan-tube-temperature = Tubes at 66 °C (150 °F).
+plan-tube-temperature = Tubes at 66 °C (150 °F).
 plan-more-plate = More from the plate
 plan-port = Port
 plan-port-numbered = Port { $number }
@@ -709,7 +709,7 @@ clock-pressureClock = Pressure hold
 clock-pumpClock = Pump
 clock-vacuumClock = Vacuum hold
 clock-since = since { $moment }
-clock-to-go = Of { $lasts } at least, { $remaining } to go: over { $due }.
+clock-to-go = At least { $lasts }: { $remaining } to go, until { $due }.
 clock-over = Its { $lasts } are over.
 clock-pressure-ended = The pressure hold has ended: the pump has run since.
 clock-vacuum-ended = The vacuum hold has ended: a valve was opened since.
@@ -751,7 +751,7 @@ pressure-test-looks = Each joint under the soap
 pressure-test-looks-note = Soap it all around, wait a minute, look from every side.
 evacuate-pump = Pump
 evacuate-pump-now = The pump draws now
-evacuate-pump-again = It draws anew, from now
+evacuate-pump-again = The pump draws again, from now
 evacuate-cores-detail = Their bore holds the pump back most
 
 # A job as a link.

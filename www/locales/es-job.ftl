@@ -444,7 +444,7 @@ plan-limit-lift = Desnivel, { $figure } de { $limit }
 plan-limit-liquidLine = La línea de líquido soporta { $figure }, se piden { $limit }
 plan-limit-gasLine = La línea de gas soporta { $figure }, se piden { $limit }
 plan-no-limits = La línea más larga, el desnivel máximo y la presión de diseño de la placa se comparan con las líneas cuando hay ambos.
-plan-tube-temperature = Tubos a 66 °C (150 °F).
+plan-tube-temperature = Tubos a 66 °C (150 °F).
 plan-more-plate = Más de la placa
 plan-port = Boca
 plan-port-numbered = Boca { $number }
@@ -709,7 +709,7 @@ clock-pressureClock = Prueba de presión
 clock-pumpClock = Bomba
 clock-vacuumClock = Prueba de vacío
 clock-since = desde { $moment }
-clock-to-go = De { $lasts } al menos, faltan { $remaining }: acaba { $due }.
+clock-to-go = Al menos { $lasts }: faltan { $remaining }, hasta el { $due }.
 clock-over = Sus { $lasts } han pasado.
 clock-pressure-ended = La prueba de presión ha terminado: después ha funcionado la bomba.
 clock-vacuum-ended = La prueba de vacío ha terminado: después se abrió una válvula.
@@ -751,7 +751,7 @@ pressure-test-looks = Cada unión con jabón
 pressure-test-looks-note = Enjabone todo alrededor, espere un minuto, mire por todos lados.
 evacuate-pump = Bomba
 evacuate-pump-now = La bomba aspira ahora
-evacuate-pump-again = Vuelve a aspirar, desde ahora
+evacuate-pump-again = La bomba vuelve a aspirar, desde ahora
 evacuate-cores-detail = Su paso es lo que más frena la bomba
 
 ## A link of a job that cannot be written or read
