@@ -1069,3 +1069,9 @@ hint-plateSuperheat = one figure or a band
 hint-plateSubcooling = one figure or a band
 hint-targetSplit = one figure or a band
 hint-runningTime = without a stop
+
+## What stands for a source where no document does.
+
+source-title-valve-core-resistance = A valve core, pressed open, resists as a tube of 2 mm bore and 10 mm length: an estimate; enter another where one is known
+source-title-damp-system = A damp system holds a teaspoon of water, 5 g: an estimate; enter the mass where it is known
+source-title-evacuation-practice = Evacuation as the trade does it: milestones, usual ultimate pressure, triple evacuation

@@ -339,6 +339,8 @@ standing-second-hand = read at second hand
 standing-from-memory = from memory, not checked
 standing-derived = derived
 standing-no-source = no source
+source-title-common-practice = Common practice of the trade
+source-title-plate = The equipment’s own plate or instructions, as entered
 
 ## Working: what a step finds, and what its figures are.
 

@@ -349,6 +349,8 @@ standing-second-hand = leído de segunda mano
 standing-from-memory = de memoria, sin cotejar
 standing-derived = deducido
 standing-no-source = sin fuente
+source-title-common-practice = Práctica común del oficio
+source-title-plate = La placa o las instrucciones del propio equipo, como se introdujeron
 
 ## Working: what a step finds, and what its figures are.
 
