@@ -131,7 +131,7 @@ line-set-precharge-out-of-band = refrigerant is to be added
 line-set-margin = Limit { $limit }: { $margin } { $side ->
     [beyond] beyond it
    *[inside] inside
-}, reckoned to ± { $uncertainty }
+}, reckoned to ± { $uncertainty }
 line-set-margin-exact = Limit { $limit }: { $margin } { $side ->
     [beyond] beyond it
    *[inside] inside
@@ -684,7 +684,7 @@ charge-to-add = To weigh in
 charge-to-take-out = To take out, by the plate
 charge-go-on = Go on: { $amount } to go
 charge-too-much = Too much by { $amount }: recover it
-charge-moved = { $amount } has moved, ± { $uncertainty }.
+charge-moved = { $amount } has moved, ± { $uncertainty }.
 charge-zeroed = On a scale set to zero at the start: { $amount }.
 charge-lacking = This cylinder lacks { $amount }.
 charge-no-target = What goes in is not known yet.
@@ -702,10 +702,10 @@ charge-bar-plate = Plate
 charge-bar-physics = Physics
 charge-liquid-holds = Liquid line, full at { $temperature }
 charge-vapour-holds = Vapour line at { $temperature }
-charge-adder-difference = Plate less physics
+charge-adder-difference = Plate minus physics
 charge-physics-extra = More line, from physics
 charge-plate-extra = plate { $mass }
-charge-extra-difference = Plate less physics, over it
+charge-extra-difference = Plate minus physics, over it
 charge-contents = All of the line holds
 charge-warming = { $charge } of { $refrigerant } as carbon dioxide
 charge-recovery = Recovery cylinder
@@ -715,7 +715,7 @@ charge-largest-gross = The most on the scale
 charge-room-in-band = Room for { $room } more
 charge-room-cannot-tell = Full, as near as this scale can tell: stop
 charge-room-out-of-band = Overfilled by { $room }: take it out now
-charge-room-uncertainty = weighed to ± { $uncertainty }
+charge-room-uncertainty = weighed to ± { $uncertainty }
 charge-cylinder = Cylinder in section: liquid takes { $now } of the volume, the most is { $limit }.
 charge-cylinder-empty = Cylinder in section: liquid may take { $limit } of the volume.
 charge-rules = The rule, read three ways
@@ -861,7 +861,7 @@ vacuum-hold-rule-limit = at most { $limit }: { $margin } { $side ->
    *[inside] inside
 }{ $uncertainty ->
     [none] { "" }
-   *[other] , ± { $uncertainty }
+   *[other] , ± { $uncertainty }
 }
 vacuum-hold-caution-ice = Ice gives off little vapour: below 612 Pa (4588 micron) frozen water can pass for dry. Look for the coldest part and warm it.
 vacuum-hold-caution-hoses = Hoses, their seals and the gauge’s own joint leak and give off gas too. Gauge at the system, hoses valved off.
@@ -942,14 +942,14 @@ standing-test-empty = Enter the design pressure for the way up to the test press
 standing-test-at = Test at, never above
 standing-test-expected = Tight, the gauge would show
 standing-test-measured = it shows { $pressure }
-standing-test-difference = Shown less expected
-standing-test-plus-minus = ± { $uncertainty }
+standing-test-difference = Shown minus expected
+standing-test-plus-minus = ± { $uncertainty }
 standing-test-cannot-tell = Cannot tell yet
 standing-test-no-readings = No reading of the hold yet
 standing-test-too-few-readings = Two readings at different times that count are needed.
 standing-test-two-readings = With these instruments, two readings { $time } apart show the loss that matters.
-standing-test-inside = Loss over time { $loss } ± { $uncertainty }: { $margin } below the { $matters } that matters.
-standing-test-beyond = Loss over time { $loss } ± { $uncertainty }: { $margin } above the { $matters } that matters.
+standing-test-inside = Loss over time { $loss } ± { $uncertainty }: { $margin } below the { $matters } that matters.
+standing-test-beyond = Loss over time { $loss } ± { $uncertainty }: { $margin } above the { $matters } that matters.
 standing-test-reached-in-band = At the test pressure
 standing-test-reached-cannot-tell = At or just below the test pressure
 standing-test-reached-out-of-band = Below the test pressure
@@ -972,7 +972,7 @@ standing-test-nitrogen-wants = With the volume under test: how much nitrogen it 
 standing-test-cylinder-in-band = The cylinder fills it
 standing-test-cylinder-out-of-band = The cylinder cannot fill it
 standing-test-cylinder-cannot-tell = The cylinder may not fill it
-standing-test-cylinder-left = { $pressure } ± { $uncertainty } left; it must stay above { $test }
+standing-test-cylinder-left = { $pressure } ± { $uncertainty } left; it must stay above { $test }
 
 standing-test-readings = Readings of the hold
 standing-test-readings-hint = The first one once the nitrogen is as warm as the tube. Time in hours, such as 7.5 or 7 h 30 min; temperature of the tube, the probe under insulation and out of the sun.
@@ -1005,7 +1005,7 @@ standing-test-sized = Refrigerant at 25 °C through the same leak, taken as a fi
 standing-test-unsized = With the volume under test also as gas through the leak; with the refrigerant also as its loss in a year.
 hint-leakToSee = empty: 2 % of the pressure in a day, common practice
 standing-test-instruments = Gauge and thermometer
-standing-test-instruments-by = By a gauge of { $resolution } steps, ± { $gauge }, and a thermometer of ± { $thermometer }
+standing-test-instruments-by = By a gauge of { $resolution } steps, ± { $gauge }, and a thermometer of ± { $thermometer }
 standing-test-instruments-note = Left empty: steps of 0.1 bar (1.5 psi), 1 % of the highest reading, 0.5 K (0.9 °F); common practice. What the gauge is off by at every reading alike does not count.
 
 standing-test-caution-oxygen = Dry nitrogen only. Oxygen explodes with oil; compressed air brings oxygen and water.
@@ -1069,3 +1069,9 @@ hint-plateSuperheat = one figure or a band
 hint-plateSubcooling = one figure or a band
 hint-targetSplit = one figure or a band
 hint-runningTime = without a stop
+
+## What stands for a source where no document does.
+
+source-title-valve-core-resistance = A valve core, pressed open, resists as a tube of 2 mm bore and 10 mm length: an estimate; enter another where one is known
+source-title-damp-system = A damp system holds a teaspoon of water, 5 g: an estimate; enter the mass where it is known
+source-title-evacuation-practice = Evacuation as the trade does it: milestones, usual ultimate pressure, triple evacuation

@@ -1,12 +1,13 @@
 # Handing on what is on the screen. Comes with the panel that does it.
 
+hand-on-heading = Hand on to another phone
 hand-on-close = Close
 hand-on-code = Code of the link; a tap shows it alone
 hand-on-code-hint = Turn the brightness up and hold the other phone’s camera over it. A tap shows the code alone.
 hand-on-code-sleeps = This screen may go dark meanwhile.
 hand-on-code-too-large = No code: { $characters } characters make one so fine that an ordinary camera app does not read it. The link below carries everything.
 hand-on-learn = With the working unfolded
-hand-on-learn-detail = for somebody who is learning it
+hand-on-learn-detail = for somebody who is learning
 hand-on-calculation = Whoever opens it sees the same figures, in their own units. Everything is in the link; nothing is sent anywhere.
 hand-on-job = Whoever opens it looks at the job first; nothing is stored before they say so. Whoever has the link can read the job.
 hand-on-photos = { $count ->

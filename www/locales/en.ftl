@@ -50,10 +50,10 @@ title-settings = Settings
 ## The frame: header, navigation, what is kept on the phone.
 
 frame-navigation = Places
-keeping-fetching = Being kept here …
-keeping-kept = Works without a signal
+keeping-fetching = Being kept …
+keeping-kept = Works offline
 keeping-failed = Not kept on this phone yet: open once more with a signal
-keeping-one-file = Works without a signal
+keeping-one-file = Works offline
 keeping-unsupported = This browser keeps nothing: a signal is needed
 update-now = A newer version is on this phone.
 update-clock = A newer version is on this phone. It can be opened when no hold and no pump is running.
@@ -71,9 +71,9 @@ learn-steps = Ask why at each step
 plus-minus = ±
 unit-year = year
 plus-minus-of = Change the sign of { $field }
-margin-inside = { $margin } inside the limit, measured to ± { $uncertainty }
-margin-on = { $margin } from the limit, measured to ± { $uncertainty }
-margin-outside = { $margin } beyond the limit, measured to ± { $uncertainty }
+margin-inside = { $margin } inside the limit, measured to ± { $uncertainty }
+margin-on = { $margin } from the limit, measured to ± { $uncertainty }
+margin-outside = { $margin } beyond the limit, measured to ± { $uncertainty }
 margin-inside-exact = { $margin } inside the limit
 margin-on-exact = on the limit
 margin-outside-exact = { $margin } beyond the limit
@@ -339,6 +339,8 @@ standing-second-hand = read at second hand
 standing-from-memory = from memory, not checked
 standing-derived = derived
 standing-no-source = no source
+source-title-common-practice = Common practice of the trade
+source-title-plate = The equipment’s own plate or instructions, as entered
 
 ## Working: what a step finds, and what its figures are.
 
@@ -521,8 +523,8 @@ saturation-dew-counts = superheat from here
 saturation-both-counts = one substance: no glide
 saturation-glide = glide { $glide }
 saturation-glide-at-dew = glide { $glide }, at the dew pressure
-saturation-uncertainty = ± { $temperature }, or ± { $pressure } of the absolute pressure
-saturation-uncertainty-mixture = ± { $temperature }, or ± { $pressure } of the absolute pressure: R‑32 with R‑1234yf is known no better
+saturation-uncertainty = ± { $temperature }, or ± { $pressure } of the absolute pressure
+saturation-uncertainty-mixture = ± { $temperature }, or ± { $pressure } of the absolute pressure: R‑32 with R‑1234yf is known no better
 saturation-properties = Liquid and vapour
 saturation-absolute-pressure = Absolute pressure
 saturation-bubble-pressure = Bubble pressure, absolute

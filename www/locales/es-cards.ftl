@@ -1069,3 +1069,9 @@ hint-plateSuperheat = una cifra o una banda
 hint-plateSubcooling = una cifra o una banda
 hint-targetSplit = una cifra o una banda
 hint-runningTime = sin parar
+
+## What stands for a source where no document does.
+
+source-title-valve-core-resistance = Un obús abierto resiste como un tubo de 2 mm de paso y 10 mm de largo: una estimación; introduzca otra donde se conozca
+source-title-damp-system = Un sistema húmedo guarda una cucharadita de agua, 5 g: una estimación; introduzca la masa donde se conozca
+source-title-evacuation-practice = Hacer vacío como lo hace el oficio: hitos, presión última usual, triple evacuación

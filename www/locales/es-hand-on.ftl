@@ -1,5 +1,6 @@
 # Handing on what is on the screen. Comes with the panel that does it.
 
+hand-on-heading = Pasar a otro teléfono
 hand-on-close = Cerrar
 hand-on-code = Código del enlace; un toque lo muestra solo
 hand-on-code-hint = Suba el brillo y ponga encima la cámara del otro teléfono. Un toque muestra solo el código.

@@ -298,7 +298,6 @@ files-choice-take = Tomar el otro
 files-choice-by-field = Elegir campo a campo
 files-choice-take-new = Tomarlo
 files-choice-leave-new = No incluirlo
-files-whose = Cuál vale
 files-mine = aquí
 files-theirs = { $from ->
     [link] en el enlace
@@ -445,7 +444,7 @@ plan-limit-lift = Desnivel, { $figure } de { $limit }
 plan-limit-liquidLine = La línea de líquido soporta { $figure }, se piden { $limit }
 plan-limit-gasLine = La línea de gas soporta { $figure }, se piden { $limit }
 plan-no-limits = La línea más larga, el desnivel máximo y la presión de diseño de la placa se comparan con las líneas cuando hay ambos.
-plan-tube-temperature = Tubos a 66 °C (150 °F).
+plan-tube-temperature = Tubos a 66 °C (150 °F).
 plan-more-plate = Más de la placa
 plan-port = Boca
 plan-port-numbered = Boca { $number }
@@ -710,7 +709,7 @@ clock-pressureClock = Prueba de presión
 clock-pumpClock = Bomba
 clock-vacuumClock = Prueba de vacío
 clock-since = desde { $moment }
-clock-to-go = De { $lasts } al menos, faltan { $remaining }: acaba { $due }.
+clock-to-go = Al menos { $lasts }: faltan { $remaining }, hasta el { $due }.
 clock-over = Sus { $lasts } han pasado.
 clock-pressure-ended = La prueba de presión ha terminado: después ha funcionado la bomba.
 clock-vacuum-ended = La prueba de vacío ha terminado: después se abrió una válvula.
@@ -749,15 +748,15 @@ readings-paste-hint = Una fila por línea: { $names }. La hora como 2026-11-25 1
 rows-paste-no-time = La línea { $line } no tiene una hora como 18:40: “{ $text }”
 pressure-test-empty = Con la presión de diseño de la placa: la presión de prueba y cómo subir a ella. Con lecturas: tiempo atmosférico o fuga.
 pressure-test-looks = Cada unión con jabón
-pressure-test-looks-note = Jabón todo alrededor, espere un minuto, mire por todos lados.
+pressure-test-looks-note = Enjabone todo alrededor, espere un minuto, mire por todos lados.
 evacuate-pump = Bomba
 evacuate-pump-now = La bomba aspira ahora
-evacuate-pump-again = Vuelve a aspirar, desde ahora
+evacuate-pump-again = La bomba vuelve a aspirar, desde ahora
 evacuate-cores-detail = Su paso es lo que más frena la bomba
 
 ## A link of a job that cannot be written or read
 
-link-problem-not-a-link = Esto no es un enlace de un trabajo.
+link-problem-not-a-link = Este enlace no contiene ningún trabajo. Pídalo de nuevo, o pida el archivo.
 link-problem-damaged = Este enlace se cortó o cambió por el camino. Pídalo de nuevo, o pida el archivo.
 link-problem-newer-version = Una versión más nueva de esta página ha escrito este enlace ({ $found }; esta página lee hasta la { $known }). Actualícela primero.
 link-problem-too-large = { $characters } caracteres son más de los que puede tener un enlace ({ $most }). Envíe el archivo.
@@ -766,7 +765,7 @@ link-problem-not-a-document = Esto no es un documento de un trabajo.
 
 ## A job that was handed on by a link
 
-handed-intro = Recibido por un enlace. Todavía no se guarda nada en este teléfono.
+handed-intro = Recibido por un enlace, para mirarlo. En este teléfono no cambia nada hasta que usted lo diga.
 handed-nothing-kept = No se guardó nada.
 handed-keep = Guardar este trabajo
 handed-here = Este trabajo ya está en este teléfono.

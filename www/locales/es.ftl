@@ -60,7 +60,7 @@ title-settings = Ajustes
 ## The frame: header, navigation, what is kept on the phone.
 
 frame-navigation = Lugares
-keeping-fetching = Guardándose aquí …
+keeping-fetching = Guardándose …
 keeping-kept = Funciona sin señal
 keeping-failed = Aún no guardado en este teléfono: ábralo otra vez con señal
 keeping-one-file = Funciona sin señal
@@ -105,7 +105,7 @@ torque-bands-drawn = { $families }. La banda que vale es { $band }, el objetivo 
 torque-family-band = { $family } { $band }
 torque-basis-plate = la cifra de la placa
 torque-basis-family = solo { $family }
-torque-basis-overlap = lo que admiten todas las familias
+torque-basis-overlap = lo que admiten todas
 torque-basis-overlap-one = la única familia con esta medida
 torque-basis-change = cambiar
 torque-family-choice = Qué banda vale
@@ -349,6 +349,8 @@ standing-second-hand = leído de segunda mano
 standing-from-memory = de memoria, sin cotejar
 standing-derived = deducido
 standing-no-source = sin fuente
+source-title-common-practice = Práctica común del oficio
+source-title-plate = La placa o las instrucciones del propio equipo, como se introdujeron
 
 ## Working: what a step finds, and what its figures are.
 

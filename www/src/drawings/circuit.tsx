@@ -55,6 +55,9 @@ export function CircuitDrawing({ sheet, layout, labels, linkOf }: {
       <rect class="unit" {...rounded(outdoor)} />
       <rect class="unit" {...rounded(indoor)} />
       {isLabelled && <Names layout={layout} labels={labels} letter={letter} />}
+      {joints.filter(isAside).map(({ joint, foot, at }) => (
+        <path key={joint.id} class="extension" d={line(foot, at)} />
+      ))}
       {joints.map((placed) => (
         <Joint key={placed.joint.id} placed={placed} radius={radius} link={isLinked ? linkOf(placed.joint) : undefined} />
       ))}
@@ -113,18 +116,17 @@ function Names({ layout: { indoor, outdoor, width }, labels, letter }: {
   );
 }
 
-function Joint({ placed: { joint, foot, at }, radius, link }: {
+/** A mark without room at its joint: a line leads to it, beneath all marks. */
+function isAside({ at, foot }: PlacedJoint): boolean {
+  return Math.hypot(at.x - foot.x, at.y - foot.y) > 1;
+}
+
+function Joint({ placed: { joint, at }, radius, link }: {
   readonly placed: PlacedJoint;
   readonly radius: number;
   readonly link: JointLink | undefined;
 }): JSX.Element {
-  const isAside = Math.hypot(at.x - foot.x, at.y - foot.y) > 1;
-  const mark = (
-    <>
-      {isAside && <path class="extension" d={line(foot, at)} />}
-      <JointMark at={at} radius={radius} state={joint.state} number={joint.number ?? undefined} />
-    </>
-  );
+  const mark = <JointMark at={at} radius={radius} state={joint.state} number={joint.number ?? undefined} />;
   if (link === undefined) return <g data-joint={joint.id}>{mark}</g>;
   return (
     <a href={link.href} aria-label={link.name} data-joint={joint.id} data-state={joint.state}>

@@ -20,7 +20,6 @@ document.addEventListener("click", (event) => {
 });
 
 document.addEventListener("keydown", (event) => {
-  if (event.key === "Tab") setStops();
   const mark = event.target instanceof HTMLElement && event.target.classList.contains(markClass) ? event.target : undefined;
   if (mark === undefined || (event.key !== "Enter" && event.key !== " ")) return;
   event.preventDefault();
@@ -31,15 +30,6 @@ function open(mark: HTMLElement): void {
   // The way back leads here.
   mark.focus({ preventScroll: true });
   openTerm(mark.dataset.term ?? "");
-}
-
-/** Each term is a stop of the Tab key at its first mark only: nobody goes through the same word ten times. */
-function setStops(): void {
-  const named = new Set<string | undefined>();
-  for (const mark of marks()) {
-    mark.tabIndex = named.has(mark.dataset.term) ? -1 : 0;
-    named.add(mark.dataset.term);
-  }
 }
 
 function markAt(event: MouseEvent): HTMLElement | undefined {

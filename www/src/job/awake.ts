@@ -7,7 +7,8 @@ export type Waking = "awake" | "asleep" | "refused" | "not-offered";
 
 export function useAwake(isWanted: boolean): Waking {
   const isOffered = "wakeLock" in navigator;
-  const [waking, setWaking] = useState<Waking>(isOffered ? "asleep" : "not-offered");
+  // The answer comes at once, and is nearly always yes: another sentence until then would only flash.
+  const [waking, setWaking] = useState<Waking>(isOffered ? "awake" : "not-offered");
   useEffect(() => {
     if (!isWanted || !isOffered) return;
     let lock: WakeLockSentinel | undefined;

@@ -31,12 +31,17 @@ function writerOf(options: Intl.DateTimeFormatOptions): () => Intl.DateTimeForma
   };
 }
 
+/** A day is read as one, and so is a time with its half of the day. */
+function unbroken(text: string): string {
+  return text.split(", ").map((part) => part.replaceAll(" ", "\u00a0")).join(", ");
+}
+
 const dayAndTime = writerOf({ dateStyle: "medium", timeStyle: "short" });
 
 /** Day and time where the phone is. */
 export function momentText(moment: string): string {
   const date = dateOf(moment);
-  return date === undefined ? moment : dayAndTime().format(date);
+  return date === undefined ? moment : unbroken(dayAndTime().format(date));
 }
 
 const shortDayAndTime = writerOf({ month: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
@@ -44,7 +49,7 @@ const shortDayAndTime = writerOf({ month: "short", day: "numeric", hour: "2-digi
 /** The same where many stand beneath each other and the year is told elsewhere. */
 export function shortMoment(moment: string): string {
   const date = dateOf(moment);
-  return date === undefined ? moment : shortDayAndTime().format(date);
+  return date === undefined ? moment : unbroken(shortDayAndTime().format(date));
 }
 
 /** Whether a text is a moment as jobs record them. */
@@ -59,5 +64,5 @@ export function timeOfDay(moment: string): string {
 
 /** The day alone. */
 export function dayText(moment: string): string {
-  return dateOf(moment)?.toLocaleDateString(locale, { dateStyle: "medium" }) ?? moment;
+  return unbroken(dateOf(moment)?.toLocaleDateString(locale, { dateStyle: "medium" }) ?? moment);
 }

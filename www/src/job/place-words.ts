@@ -42,20 +42,20 @@ function jointsOf(document: TreeObject): readonly JointAssessment[] {
   return "answer" in reply ? reply.answer.joints : [];
 }
 
-/** Members of an object that are told, at most. */
-const mostTold = 6;
+/** Members of an object that are told, at most; and of an object within it. */
+const [mostTold, mostToldWithin] = [6, 2];
 
 /** What stands at a place. */
-export function contentText(found: Tree | undefined): string {
+export function contentText(found: Tree | undefined, most = mostTold): string {
   if (found === undefined || found === null || found === "") return message("place-nothing");
   if (typeof found === "boolean") return message(`truth-${found}`);
   if (Array.isArray(found)) return message("place-entries", { count: found.length });
   if (typeof found !== "object") return wordText(String(found));
   if ("text" in found && "assume" in found) return settled(entryText(found), String(found.assume));
   const told = Object.entries(found).filter(([name]) => name !== "id");
-  const texts = told.slice(0, mostTold).map(([name, inner]) => message("place-within", { outer: nameWords(name), inner: contentText(inner) }));
+  const texts = told.slice(0, most).map(([name, inner]) => message("place-within", { outer: nameWords(name), inner: contentText(inner, mostToldWithin) }));
   if (texts.length === 0) return message("place-nothing");
-  return told.length > mostTold ? message("place-more", { texts: texts.join("; ") }) : texts.join("; ");
+  return told.length > most ? message("place-more", { texts: texts.join("; ") }) : texts.join("; ");
 }
 
 function wordText(text: string): string {

@@ -115,6 +115,7 @@ const plainNumbers: readonly string[] = [
   "figure-threads-per-inch",
   "figure-warming-potential",
   "figure-compressibility",
+  "figure-compression-ratio",
   "figure-test-factor",
   "figure-hold-points",
   "figure-hold-scatter",

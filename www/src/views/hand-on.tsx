@@ -28,7 +28,7 @@ export function HandOn({ onClose }: { readonly onClose: () => void }): JSX.Eleme
   return (
     <dialog class="hand-on" ref={dialog} aria-labelledby="hand-on-heading" onClose={onClose}>
       <div class="hand-on-head">
-        <h2 id="hand-on-heading">{message("hand-on")}</h2>
+        <h2 id="hand-on-heading">{message("hand-on-heading")}</h2>
         <button class="framed" data-action="close-hand-on" onClick={() => dialog.current?.close()}>
           {message("hand-on-close")}
         </button>

@@ -49,7 +49,7 @@ export function SettingsView(): JSX.Element {
         <p class="note">{message("settings-nothing-sent")}</p>
       </section>
       <section>
-        <Disclosure name="all-sources" summary={<h2>{message("settings-sources")}</h2>} mustShow={false}>
+        <Disclosure name="all-sources" summary={<h2><span>{message("settings-sources")}</span></h2>} mustShow={false}>
           <SourceList ids={bibliography().map(({ id }) => id)} />
         </Disclosure>
         <p class="note">{message("settings-sources-intro")}</p>

@@ -96,9 +96,9 @@ test("a link that is none says what is wrong, stores nothing and runs nothing", 
   for (const [text, told] of [
     [good.slice(0, 300), /cut off or changed/],
     [flipped, /cut off or changed/],
-    [`z${good.slice(1)}`, /newer version|cut off or changed|no link/],
-    ["", /no link|cut off/],
-    [markup, /no link/],
+    [`z${good.slice(1)}`, /newer version|cut off or changed|holds no job/],
+    ["", /holds no job|cut off/],
+    [markup, /holds no job/],
     ["A".repeat(60_000), /./],
   ]) {
     const page = await site.open(`#/handed?job=${text}`);

@@ -96,6 +96,35 @@ test("a reading is two taps: the last value is there, a step, and it is kept wit
   assert.equal(await page.locator('[data-reading="2"] summary').count(), 1);
 });
 
+/** How far a part moves on the screen while `act` is done and shown. */
+async function moved(part, act, shown) {
+  const top = () => part.evaluate((element) => element.getBoundingClientRect().top);
+  await part.evaluate((element) => element.scrollIntoView({ block: "center" }));
+  const before = await top();
+  await act();
+  await shown.waitFor();
+  await part.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+  return Math.abs((await top()) - before);
+}
+
+test("what is tapped stays under the thumb, whatever a reading or the pump brings above it", async (t) => {
+  const { site, page, place } = await openJob(t, "pressure-test");
+  const take = page.locator('[data-action="read-now"]');
+  await next(page, "gaugePressure").fill("44.2");
+  await next(page, "temperature").fill("21");
+  assert.ok((await moved(take, () => readNow(page), page.locator('[data-clock="pressureClock"]'))) < 1);
+  await page.clock.fastForward(hour);
+  await next(page, "gaugePressure").fill("44.1");
+  assert.ok((await moved(take, () => readNow(page), page.locator('[data-reading="2"]'))) < 1);
+  await page.goto(`${site.address}${place.replace("pressure-test", "evacuate")}`);
+  const pump = page.locator('[data-action="pump-started"]');
+  assert.ok((await moved(pump, () => pump.click(), page.locator('[data-clock="pumpClock"]'))) < 1);
+  await page.clock.fastForward(hour);
+  await page.locator('label:has(input[name="next_valvedOff"][value="true"])').click();
+  await next(page, "pressure").fill("300 micron");
+  assert.ok((await moved(take, () => readNow(page), page.locator('[data-clock="vacuumClock"]'))) < 1);
+});
+
 test("what was typed for the next reading survives a reload; a reading can be put right, taken out and brought back", async (t) => {
   const { page } = await openJob(t, "pressure-test", { timezoneId: "Europe/Madrid" });
   await readPressure(page, "44.2", "21");

@@ -126,14 +126,23 @@ test("a term in a working opens, one in its explanation takes its place, and the
   await sheet(page).waitFor({ state: "hidden" });
 });
 
-test("the Tab key stops at a term once", async (t) => {
+test("a term is marked where a screen first says it, and once more in a fold that nobody may have opened", async (t) => {
   const site = await openSite(t);
   const page = await openMarked(site, "#/running");
-  await page.keyboard.press("Tab");
-  const stops = await page.locator('.term[tabindex="0"]').evaluateAll((marks) => marks.map((mark) => mark.dataset.term));
-  assert.ok(stops.length > 3);
-  assert.equal(new Set(stops).size, stops.length);
-  assert.ok((await page.locator('.term[tabindex="-1"]').count()) > 0);
+  const marked = async () => {
+    const marks = await visible(page, "main .term").evaluateAll((found) => found.map(({ dataset, tabIndex }) => [dataset.term, tabIndex]));
+    assert.ok(marks.length > 3 && marks.every(([, tabIndex]) => tabIndex === 0));
+    return marks.map(([term]) => term);
+  };
+  const terms = await marked();
+  assert.equal(new Set(terms).size, terms.length);
+  const again = visible(page, "main [data-term]:not(.term)");
+  assert.ok((await again.count()) > 0);
+  assert.equal(await again.evaluateAll((names) => names.filter((name) => name.hasAttribute("role") || name.tabIndex >= 0).length), 0);
+  await page.locator('[data-action="example"]').click();
+  await page.locator("[data-working] > summary").click();
+  await visible(page, '[data-working] .term').first().waitFor();
+  assert.equal(await visible(page, '[data-working] .term[data-term="superheat"]').count(), 0, "it stands above");
 });
 
 test("the glossary finds a term by any of its names, by its beginning, and says when there is none", async (t) => {

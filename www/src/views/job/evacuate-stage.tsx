@@ -1,10 +1,12 @@
 // The evacuation: the pump, the hold after it is valved off, and whether what remains is water, air or nothing.
 
 import type { JSX } from "preact";
+import { useState } from "preact/hooks";
 import { nowIn, useJob } from "../../job/job-context";
 import { JobFields } from "../../job/job-fields";
 import { textAt } from "../../job/job-path";
 import { isReleased } from "../../job/running-clocks";
+import { useSteady } from "../../job/steady";
 import { message } from "../../locale";
 import type { AnyField } from "../../parts/card-fields";
 import { Cautions } from "../../parts/cautions";
@@ -55,6 +57,8 @@ export function EvacuateStage(): JSX.Element {
   const isOver = isReleased(document);
   const hasStarted = textAt(document, ...pumpStarted) !== "";
   const isHolding = assessment.vacuumClock != null;
+  // A pump that runs has been started: its readings come first. One that is started now stays where it is.
+  const [ranBefore] = useState(hasStarted);
   return (
     <>
       {isOver ? (
@@ -65,11 +69,11 @@ export function EvacuateStage(): JSX.Element {
           <HoldClock of="pumpClock" isRunning={!isHolding} />
         </>
       )}
-      {!hasStarted && <Pump />}
+      {!ranBefore && <Pump />}
       {!isOver && <VacuumEntry />}
       <HoldFinding asked={{ hold, problems: [] }} empty={message("vacuum-hold-empty")} told={cautionsTold.evacuate} />
       {hold && <HoldCourse answer={hold} />}
-      {hasStarted && <Pump />}
+      {ranBefore && <Pump />}
       <section class="rule">
         <h2>{message("vacuum-hold-rule")}</h2>
         <JobFields at={at} fields={ruleFields(textAt(document, ...at, "passRule"))} />
@@ -100,10 +104,15 @@ export function EvacuateStage(): JSX.Element {
 function Pump(): JSX.Element {
   const { job, document } = useJob();
   const hasStarted = textAt(document, ...pumpStarted) !== "";
+  const { part, hold } = useSteady<HTMLButtonElement>();
+  const start = (): void => {
+    hold();
+    job.apply(setting(pumpStarted, nowIn(document)));
+  };
   return (
     <section class="pump">
       <h2>{message("evacuate-pump")}</h2>
-      <button class={hasStarted ? "framed" : "read-now"} data-action="pump-started" onClick={() => job.apply(setting(pumpStarted, nowIn(document)))}>
+      <button class={hasStarted ? "framed" : "read-now"} data-action="pump-started" ref={part} onClick={start}>
         {message(hasStarted ? "evacuate-pump-again" : "evacuate-pump-now")}
       </button>
       {hasStarted && <MomentEntry path={pumpStarted} label={message("field-pumpStarted")} />}

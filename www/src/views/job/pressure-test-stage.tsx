@@ -1,6 +1,7 @@
 // The pressure test: how far up and by what stages, the clock, the readings, what they say, each joint under the soap.
 
 import type { JSX } from "preact";
+import { useState } from "preact/hooks";
 import { useJob, presentJoints } from "../../job/job-context";
 import { JobFields } from "../../job/job-fields";
 import { itemsAt, textAt } from "../../job/job-path";
@@ -36,21 +37,26 @@ export function PressureTestStage(): JSX.Element {
   const isBegun = itemsAt(document, "pressureTest", "readings").length > 0;
   // The pump draws on what has been proven: the nitrogen is out.
   const isOver = assessment.pumpClock != null;
+  // A hold that goes on is read first; one that begins is prepared first, and its entry then stays where it is.
+  const [goesOn] = useState(isBegun);
+  // One entry by its key, or what it tells of the first reading would be lost.
+  const entry = (!isBegun || !isOver) && <PressureEntry key="entry" />;
+  const course = answer && isBegun && <HoldCourse answer={answer} rowsText={rowsText} />;
   const asked = { before: answer?.guidance ? answer : undefined, after: isBegun && answer?.instruments ? answer : undefined, problems: [] };
   const isWrong = problems.some((problem) => isMistake(problem) && problem.field.startsWith("job:pressureTest.test."));
   const joints = presentJoints(assessment).filter(({ kind }) => kind !== "cap");
   return (
     <>
       {isOver ? <DueLine text={message("clock-pressure-ended")} /> : <HoldClock of="pressureClock" isRunning={!isOver} />}
-      {/* One entry by its key, or what it tells of the first reading would be lost. */}
-      {isBegun && !isOver && <PressureEntry key="entry" />}
+      {goesOn && entry}
       <HoldFinding asked={asked} empty={message("pressure-test-empty")} told={cautionsTold["pressure-test"]} />
-      {answer && isBegun && <HoldCourse answer={answer} rowsText={rowsText} />}
+      {goesOn && course}
       <Disclosure name="prepare" summary={<h2>{message("standing-test-prepare")}</h2>} mustShow={!isBegun || isWrong}>
         <JobFields at={at} fields={fields} />
         {asked.before && <GuidancePanel answer={asked.before} />}
       </Disclosure>
-      {!isBegun && <PressureEntry key="entry" />}
+      {!goesOn && entry}
+      {!goesOn && course}
       <PressureList answer={answer} />
       {isBegun && isOver && (
         <Disclosure name="late-reading" summary={<span>{message("standing-test-add")}</span>} mustShow={false}>

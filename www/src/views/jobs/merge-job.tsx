@@ -68,9 +68,9 @@ export function Differences({ job, decision, onDecide, from = "file" }: {
     <ul class="differences">
       {job.differences.map((difference) => (
         <li key={difference.path.join(".")}>
-          <span class="difference-place">{placeText(job.document, difference.path, difference.mine)}</span>
           <OneDifference
             difference={difference}
+            place={<span class="difference-place">{placeText(job.document, difference.path, difference.mine)}</span>}
             name={`${job.id} ${difference.path.join(".")}`}
             theirs={theirs}
             from={from}
@@ -83,8 +83,9 @@ export function Differences({ job, decision, onDecide, from = "file" }: {
 }
 
 /** Both contents; as a choice where it is decided field by field and there is something here to lose. */
-function OneDifference({ difference: { path, mine, theirs: found }, name, theirs, from, onChoose }: {
+function OneDifference({ difference: { path, mine, theirs: found }, place, name, theirs, from, onChoose }: {
   readonly difference: Difference;
+  readonly place: JSX.Element;
   readonly name: string;
   readonly theirs: readonly Path[] | undefined;
   readonly from: "file" | "link";
@@ -92,20 +93,23 @@ function OneDifference({ difference: { path, mine, theirs: found }, name, theirs
 }): JSX.Element {
   if (theirs === undefined || mine === undefined) {
     return (
-      <dl>
-        <dt>{message("files-mine")}</dt>
-        <dd>{contentText(mine)}</dd>
-        <dt>{message("files-theirs", { from })}</dt>
-        <dd>{contentText(found)}</dd>
-        {theirs !== undefined && <dd class="added">{message("files-added")}</dd>}
-      </dl>
+      <>
+        {place}
+        <dl>
+          <dt>{message("files-mine")}</dt>
+          <dd>{contentText(mine)}</dd>
+          <dt>{message("files-theirs", { from })}</dt>
+          <dd>{contentText(found)}</dd>
+          {theirs !== undefined && <dd class="added">{message("files-added")}</dd>}
+        </dl>
+      </>
     );
   }
   const isTheirs = theirs.some((place) => place.join(".") === path.join("."));
   return (
     <ChoiceRow
       name={name}
-      legend={message("files-whose")}
+      legend={place}
       beside
       chosen={isTheirs ? "theirs" : "mine"}
       onChoose={(word) => onChoose(word === "theirs")}

@@ -9,6 +9,7 @@ import { nowIn, useJob } from "../../../job/job-context";
 import { itemsAt, textAt } from "../../../job/job-path";
 import { timeOfDay } from "../../../job/moment";
 import { nextField, nextText, type ReadingColumn, type ReadingKind } from "../../../job/readings";
+import { useSteady } from "../../../job/steady";
 import { message } from "../../../locale";
 import { settled } from "../../../parts/fields";
 import { newItemId, puttingIn, type TreeObject } from "../../../store/jobs";
@@ -23,10 +24,12 @@ export function ReadingEntry({ kind, more, emptied = {}, children }: {
 }): JSX.Element {
   const { job, document } = useJob();
   const [kept, setKept] = useState("");
+  const { part, hold } = useSteady<HTMLButtonElement>();
   const texts = kind.columns.map((column) => [column.name, settled(nextText(document, kind, column), column.unit())] as const);
   const filled = texts.filter(([, text]) => text !== "");
   const keep = (): void => {
     const at = nowIn(document);
+    hold();
     if (!job.apply(puttingIn(kind.path, { id: newItemId(itemsAt(document, ...kind.path)), at, ...Object.fromEntries(filled), ...more }))) return;
     setKept(message("reading-kept", { time: timeOfDay(at), texts: filled.map(([, text]) => text).join(", ") }));
     enterAll({ ...Object.fromEntries(kind.columns.map(({ name }) => [nextField(name), ""])), ...emptied });
@@ -37,7 +40,7 @@ export function ReadingEntry({ kind, more, emptied = {}, children }: {
         <NextFigure key={column.name} kind={kind} column={column} />
       ))}
       {children}
-      <button class="read-now" data-action="read-now" disabled={filled.length === 0} onClick={keep}>
+      <button class="read-now" data-action="read-now" ref={part} disabled={filled.length === 0} onClick={keep}>
         {message("reading-take")}
       </button>
       <p class="note" role="status" data-kept={kept === "" ? undefined : true}>
