@@ -5,6 +5,7 @@ import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { test } from "node:test";
 import { promisify } from "node:util";
+import { isFirefox } from "./conditions.mjs";
 import { eventually, openSite, temporaryDirectory, useBrowser, waitUntilKept } from "./site.mjs";
 
 useBrowser();
@@ -127,7 +128,8 @@ async function tighten(page) {
     await page.getByRole("button", { name: /^Tightened: \d+ N·m$/ }).click();
     await shown(page, "in band");
     standing.push(await field(page, "Torque on the wrench's scale").inputValue());
-    if (place === 0) await swipeOn(page);
+    // No test can move a finger in Firefox.
+    if (place === 0 && !isFirefox) await swipeOn(page);
     else if (place < 3) await page.getByRole("button", { name: `Next ${flares[place + 1]}` }).click();
   }
   await nothingOpen(page);

@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { breaches } from "./axe.mjs";
+import { only } from "./conditions.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
 import { eventually, openAll, openSite, useBrowser, waitUntilKept } from "./site.mjs";
 
@@ -369,7 +370,7 @@ for (const { theme, width } of [
   { theme: "light", width: 360 },
   { theme: "dark", width: 320 },
 ]) {
-  test(`list, preview and head can be read and reached at ${width} px, ${theme}, with large text`, async (t) => {
+  test(`list, preview and head can be read and reached at ${width} px, ${theme}, with large text`, only.inColours(theme), async (t) => {
     const site = await openSite(t, { viewport: { width, height: 740 }, colorScheme: theme });
     const page = await openList(site);
     const look = async (where) => {
