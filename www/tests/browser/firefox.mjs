@@ -1,4 +1,7 @@
 // Opens Debian's Firefox, or the one that FIREFOX names, by WebDriver BiDi.
+import { mkdtemp, readFile, readdir, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { firefox } from "playwright-core";
 
 export const executablePath = process.env.FIREFOX ?? "/usr/bin/firefox-esr";
@@ -12,6 +15,27 @@ const firefoxUserPrefs = {
   "network.proxy.ssl_port": 9,
 };
 
-export function openBrowser() {
-  return firefox.launch({ channel: "moz-firefox", executablePath, firefoxUserPrefs, timeout: 120_000 });
+let downloads;
+
+export async function openBrowser() {
+  downloads = await mkdtemp(join(tmpdir(), "coldwright-"));
+  const browser = await firefox.launch({ channel: "moz-firefox", executablePath, firefoxUserPrefs, downloadsPath: downloads, timeout: 120_000 });
+  browser.on("disconnected", () => void rm(downloads, { recursive: true, force: true }));
+  return browser;
+}
+
+/** What `tap` saves, by its file: this Firefox tells of a download that a link begins in a way that Playwright does not hear. */
+export async function savedFile(tap) {
+  const before = await readdir(downloads);
+  await tap();
+  const end = Date.now() + 60_000;
+  while (Date.now() < end) {
+    const names = await readdir(downloads);
+    const name = names.find((found) => !before.includes(found) && !found.endsWith(".part"));
+    // A file that is still being written stands there empty, beside its first part.
+    const text = name === undefined || names.some((found) => found.endsWith(".part")) ? "" : await readFile(join(downloads, name), "utf8");
+    if (text !== "") return { name, text };
+    await new Promise((wake) => setTimeout(wake, 30));
+  }
+  throw new Error("nothing was saved");
 }

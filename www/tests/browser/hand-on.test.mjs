@@ -6,7 +6,7 @@ import { dimmed, readCode } from "./codes.mjs";
 import { only } from "./conditions.mjs";
 import { handedPlace, practiceDocument } from "./job-links.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
-import { eventually, figure, openSite, phone, useBrowser, waitUntilKept } from "./site.mjs";
+import { eventually, figure, openSite, phone, saved, useBrowser, waitUntilKept } from "./site.mjs";
 
 useBrowser();
 
@@ -198,9 +198,7 @@ test("a job too large for a link is said to be, with its length, and goes as a f
   const { name, type, text } = await page.evaluate(() => window.shared);
   assert.match(name, /\.txt$/);
   assert.equal(type, "text/plain");
-  const saved = page.waitForEvent("download");
-  await panel(page).locator('[data-action="save-job-file"]').click();
-  assert.match((await saved).suggestedFilename(), /\.json$/);
+  assert.match((await saved(page, "save-job-file")).name, /\.json$/);
   const other = await openSite(t);
   const list = await other.open("#/jobs");
   await list.locator('input[name="jobFile"]').setInputFiles({ name, mimeType: type, buffer: Buffer.from(text) });

@@ -8,7 +8,7 @@ import { promisify } from "node:util";
 import { breaches } from "./axe.mjs";
 import { isOneFile } from "./conditions.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
-import { eventually, figure, openAll, openSite, temporaryDirectory, useBrowser } from "./site.mjs";
+import { eventually, figure, openAll, openSite, saved, temporaryDirectory, useBrowser } from "./site.mjs";
 
 useBrowser();
 
@@ -139,11 +139,6 @@ function rowsOf(text) {
     assert.equal(row.length, head.length, row.join());
     return Object.fromEntries(head.map((name, place) => [name, row[place]]));
   });
-}
-
-async function saved(page, action) {
-  const [download] = await Promise.all([page.waitForEvent("download"), page.locator(`[data-action="${action}"]`).click()]);
-  return { name: download.suggestedFilename(), text: await readFile(await download.path(), "utf8") };
 }
 
 test("readings and joints are saved as tables, the job as its document", async (t) => {

@@ -1,10 +1,9 @@
 // What is said where the page is one file on a phone: what it keeps, and what a link from it is worth elsewhere.
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { breaches } from "./axe.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
-import { eventually, figure, openSite, useBrowser } from "./site.mjs";
+import { eventually, figure, openSite, saved, useBrowser } from "./site.mjs";
 
 useBrowser();
 
@@ -27,14 +26,13 @@ test("where the browser refuses storage to a file this is said, the job goes on 
   await page.locator('[data-action="new-job"]:not([disabled])').click();
   await page.locator('input[name="job:name"]').fill("Only in memory");
   await eventually(() => page.locator(".kept-state.problem[data-reason='refused']").innerText(), /until the page is closed/);
-  const [download] = await Promise.all([page.waitForEvent("download"), page.locator('[data-action="save-job"]').first().click()]);
-  const text = await readFile(await download.path(), "utf8");
+  const { name, text } = await saved(page, "save-job");
   assert.equal(JSON.parse(text).name, "Only in memory");
 
   const later = await site.open("#/jobs");
   await later.locator('[data-kept="refused"]').waitFor();
   await later.locator(".job-list-empty").waitFor();
-  await later.locator('input[name="jobFile"]').setInputFiles({ name: download.suggestedFilename(), mimeType: "application/json", buffer: Buffer.from(text) });
+  await later.locator('input[name="jobFile"]').setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
   await later.locator('[data-action="take-file"]').click();
   await later.locator(".job-rows .job-list > li", { hasText: "Only in memory" }).waitFor();
 });

@@ -1,7 +1,7 @@
 // What every browser test stands on: the built page on a server of its own or as one file, a fresh browser profile, and
 // a record of what must never happen (an error, a breach of the security policy, a request elsewhere).
 import assert from "node:assert/strict";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before } from "node:test";
@@ -80,6 +80,14 @@ function watch(context, address) {
 /** Waits until everything is on this phone. */
 export async function waitUntilKept(page) {
   await page.locator(`[data-keeping="${isOneFile ? "one-file" : "kept"}"]`).first().waitFor({ state: "attached" });
+}
+
+/** Taps what saves a file, of several the first; gives the file's text and name. */
+export async function saved(page, action) {
+  const tap = () => page.locator(`[data-action="${action}"]`).first().click();
+  if (isFirefox) return firefox.savedFile(tap);
+  const [download] = await Promise.all([page.waitForEvent("download"), tap()]);
+  return { name: download.suggestedFilename(), text: await readFile(await download.path(), "utf8") };
 }
 
 /** The text of a figure, blanks as plain ones. */
