@@ -24,6 +24,24 @@ export async function openBrowser() {
   return browser;
 }
 
+/**
+ * Runs in the page: tells of a change when what a test has filled in is left. Playwright puts such a text in as a script does,
+ * and after that Firefox, unlike after keys, tells of none.
+ */
+export function tellOfFilledFields() {
+  let filled;
+  addEventListener("input", ({ target }) => (filled = target), true);
+  addEventListener("change", () => (filled = undefined), true);
+  addEventListener("blur", ({ target }) => filled === target && target.dispatchEvent(new Event("change", { bubbles: true })), true);
+}
+
+/** Playwright hands Firefox inches where it expects centimetres. */
+const papers = { A4: { width: "21in", height: "29.7in" }, Letter: { width: "21.59in", height: "27.94in" } };
+
+export function printed(page, format) {
+  return page.pdf(papers[format]);
+}
+
 /** What `tap` saves, by its file: this Firefox tells of a download that a link begins in a way that Playwright does not hear. */
 export async function savedFile(tap) {
   const before = await readdir(downloads);
@@ -34,7 +52,10 @@ export async function savedFile(tap) {
     const name = names.find((found) => !before.includes(found) && !found.endsWith(".part"));
     // A file that is still being written stands there empty, beside its first part.
     const text = name === undefined || names.some((found) => found.endsWith(".part")) ? "" : await readFile(join(downloads, name), "utf8");
-    if (text !== "") return { name, text };
+    if (text !== "") {
+      await rm(join(downloads, name)); // Or the next of its name would get another.
+      return { name, text };
+    }
     await new Promise((wake) => setTimeout(wake, 30));
   }
   throw new Error("nothing was saved");

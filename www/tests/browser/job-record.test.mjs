@@ -8,7 +8,7 @@ import { promisify } from "node:util";
 import { breaches } from "./axe.mjs";
 import { isOneFile } from "./conditions.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
-import { eventually, figure, openAll, openSite, saved, temporaryDirectory, useBrowser } from "./site.mjs";
+import { eventually, figure, openAll, openSite, printed, saved, temporaryDirectory, useBrowser } from "./site.mjs";
 
 useBrowser();
 
@@ -67,7 +67,7 @@ const widthOf = (page) => page.locator("figure[data-photo] img").evaluate(async 
 /** The pages of a PDF as texts. */
 async function printedPages(t, page, format) {
   const file = join(await temporaryDirectory(t), "record.pdf");
-  await writeFile(file, await page.pdf({ format }));
+  await writeFile(file, await printed(page, format));
   const { stdout } = await run("pdftotext", ["-layout", file, "-"], { maxBuffer: 1e7 });
   return stdout.split("\f").slice(0, -1);
 }

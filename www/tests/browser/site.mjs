@@ -37,6 +37,7 @@ export async function openSite(t, { directory = defaultOut, base = "/", isFile =
   assert.ok(!(isFirefox && options.colorScheme === "dark"), "no test can choose Firefox's colours");
   const server = isFile ? fileIn(directory) : await serve(directory, { base });
   const context = await browser.newContext({ viewport: phone, hasTouch: true, ...options });
+  if (isFirefox) await context.addInitScript(firefox.tellOfFilledFields);
   const offences = watch(context, server.address);
   context.setDefaultTimeout(120_000);
   t.after(async () => {
@@ -88,6 +89,11 @@ export async function saved(page, action) {
   if (isFirefox) return firefox.savedFile(tap);
   const [download] = await Promise.all([page.waitForEvent("download"), tap()]);
   return { name: download.suggestedFilename(), text: await readFile(await download.path(), "utf8") };
+}
+
+/** The page on paper of a format, as PDF. */
+export function printed(page, format) {
+  return isFirefox ? firefox.printed(page, format) : page.pdf({ format });
 }
 
 /** The text of a figure, blanks as plain ones. */
