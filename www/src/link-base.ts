@@ -7,3 +7,8 @@
 export function linkBase(): string {
   return PUBLIC_ADDRESS || location.href.replace(/[?#].*$/, "");
 }
+
+/** Whether links name a file of this device: that address means nothing elsewhere. */
+export function isFromFile(): boolean {
+  return linkBase().startsWith("file:");
+}

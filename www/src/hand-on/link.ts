@@ -23,8 +23,3 @@ export function jobLink(document: object): JobLink {
 function linkTo(place: Place): string {
   return linkBase() + writePlace(place);
 }
-
-/** Whether links name a file of this device: that address means nothing elsewhere. */
-export function isFromFile(): boolean {
-  return linkBase().startsWith("file:");
-}

@@ -29,11 +29,18 @@ export async function readyToRing(): Promise<NoticeLeave> {
 export async function ring(sentence: string): Promise<void> {
   beep();
   if ("vibrate" in navigator) navigator.vibrate([400, 200, 400, 200, 400]);
-  if (noticeLeave() !== "granted") return;
-  // Phones show notices only through the worker.
-  const worker = await navigator.serviceWorker?.getRegistration();
-  if (worker?.active) await worker.showNotification("Coldwright", { body: sentence, tag: "hold" });
-  else new Notification("Coldwright", { body: sentence, tag: "hold" });
+  if (noticeLeave() === "granted") await showNotice("Coldwright", { body: sentence, tag: "hold" });
+}
+
+/** Phones show notices only through the worker, which a page that is a file does not have: it rings without. */
+async function showNotice(title: string, notice: NotificationOptions): Promise<void> {
+  const worker = await navigator.serviceWorker?.getRegistration().catch(() => undefined);
+  try {
+    if (worker?.active) await worker.showNotification(title, notice);
+    else new Notification(title, notice);
+  } catch {
+    // Tone and vibration have to do.
+  }
 }
 
 /** Three tones, a second apart. */

@@ -1,26 +1,23 @@
 // Every card of the job: its example gives a figure and no problem, everybody can read it, and its working opens.
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { breaches } from "./axe.mjs";
+import { cardPaths } from "./card-paths.mjs";
+import { only } from "./conditions.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
 import { eventually, openAll, openSite, useBrowser } from "./site.mjs";
 
 useBrowser();
 
-/** The page's own list: a card that is added there is tested here. */
-const list = await readFile(new URL("../../src/card-list.ts", import.meta.url), "utf8");
-const cards = [...list.matchAll(/path: "([a-z-]+)".*jobCard\(/g)].map(([, path]) => path);
+test("the page has cards of the job", () => assert.ok(cardPaths.length > 0));
 
-test("the page has cards of the job", () => assert.ok(cards.length > 0));
-
-for (const path of cards) {
+for (const path of cardPaths) {
   for (const { label, colorScheme, size } of [
     { label: "by day", colorScheme: "light", size: "100%" },
     { label: "in the dark", colorScheme: "dark", size: "100%" },
     { label: "with text twice as large", colorScheme: "light", size: "200%" },
   ]) {
-    test(`${path}, ${label}: the example gives a figure and no problem, and its working can be read`, async (t) => {
+    test(`${path}, ${label}: the example gives a figure and no problem, and its working can be read`, only.inColours(colorScheme), async (t) => {
       const site = await openSite(t, { colorScheme });
       const page = await site.open(`#/${path}`);
       await page.evaluate((text) => (document.documentElement.style.fontSize = text), size);

@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { breaches } from "./axe.mjs";
+import { only } from "./conditions.mjs";
 import { handedPlace, linkText, practiceDocument } from "./job-links.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
 import { eventually, openSite, useBrowser, waitUntilKept } from "./site.mjs";
@@ -120,7 +121,7 @@ test("markup in the texts of a job stays text", async (t) => {
 });
 
 for (const colorScheme of ["light", "dark"]) {
-  test(`the screen of a handed job breaks no rule of accessibility and is readable with large text (${colorScheme})`, async (t) => {
+  test(`the screen of a handed job breaks no rule of accessibility and is readable with large text (${colorScheme})`, only.inColours(colorScheme), async (t) => {
     const site = await openSite(t, { colorScheme });
     const document = await practiceDocument();
     await keep(await openHanded(site, document));

@@ -5,7 +5,8 @@ import { writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { test } from "node:test";
 import { promisify } from "node:util";
-import { eventually, openSite, temporaryDirectory, useBrowser, waitUntilKept } from "./site.mjs";
+import { isFirefox } from "./conditions.mjs";
+import { eventually, openSite, printed, temporaryDirectory, useBrowser, waitUntilKept } from "./site.mjs";
 
 useBrowser();
 
@@ -127,7 +128,8 @@ async function tighten(page) {
     await page.getByRole("button", { name: /^Tightened: \d+ N·m$/ }).click();
     await shown(page, "in band");
     standing.push(await field(page, "Torque on the wrench's scale").inputValue());
-    if (place === 0) await swipeOn(page);
+    // No test can move a finger in Firefox.
+    if (place === 0 && !isFirefox) await swipeOn(page);
     else if (place < 3) await page.getByRole("button", { name: `Next ${flares[place + 1]}` }).click();
   }
   await nothingOpen(page);
@@ -241,9 +243,9 @@ async function allInBand(page) {
 }
 
 /** The text of the page that the record prints on, blanks as plain ones. */
-async function printed(t, page, format) {
+async function onPaper(t, page, format) {
   const file = join(await temporaryDirectory(t), "record.pdf");
-  await writeFile(file, await page.pdf({ format }));
+  await writeFile(file, await printed(page, format));
   const { stdout } = await run("pdftotext", ["-layout", file, "-"]);
   const pages = stdout.split("\f").slice(0, -1);
   assert.equal(pages.length, 1, format);
@@ -289,7 +291,7 @@ test("a whole job, offline from the first visit on, ends as a record of one page
   const verdicts = ["Nothing is left open", "Tight: Loss over time", "Dry and tight:", "The rule is met.", "Stop: the mark is reached", "in band:"];
   const chosen = ["R-32", "1/4 in", "3/8 in", "Indoor unit: Wall", "Thermostatic valve", "860 g: factory 800 g, line 60 g", "Jan 20, 2026"];
   for (const format of ["A4", "Letter"]) {
-    const text = await printed(t, page, format);
+    const text = await onPaper(t, page, format);
     assert.deepEqual([...entered, ...chosen, ...verdicts].filter((wanted) => !asPrinted(wanted).test(text)), [], format);
     assert.equal(text.match(/no leak, May/g).length, flares.length + caps.length);
   }

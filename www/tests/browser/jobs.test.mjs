@@ -1,10 +1,10 @@
 // The jobs on this phone: begun, found, copied, deleted and put back; in two windows; as files; and where nothing is kept.
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { breaches } from "./axe.mjs";
+import { only } from "./conditions.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
-import { eventually, openAll, openSite, useBrowser, waitUntilKept } from "./site.mjs";
+import { eventually, openAll, openSite, saved, useBrowser, waitUntilKept } from "./site.mjs";
 
 useBrowser();
 
@@ -35,12 +35,6 @@ async function beginJob(page, name) {
 
 async function openActions(page, name) {
   await row(page, name).locator("button[aria-expanded]").click();
-}
-
-/** Taps what saves a file and gives its text and name. */
-async function saved(page, action) {
-  const [download] = await Promise.all([page.waitForEvent("download"), page.locator(`[data-action="${action}"]`).first().click()]);
-  return { name: download.suggestedFilename(), text: await readFile(await download.path(), "utf8") };
 }
 
 async function openFile(page, text) {
@@ -374,7 +368,7 @@ for (const { theme, width } of [
   { theme: "light", width: 360 },
   { theme: "dark", width: 320 },
 ]) {
-  test(`list, preview and head can be read and reached at ${width} px, ${theme}, with large text`, async (t) => {
+  test(`list, preview and head can be read and reached at ${width} px, ${theme}, with large text`, only.inColours(theme), async (t) => {
     const site = await openSite(t, { viewport: { width, height: 740 }, colorScheme: theme });
     const page = await openList(site);
     const look = async (where) => {

@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { breaches } from "./axe.mjs";
+import { only } from "./conditions.mjs";
 import { smallTargets, unreadableTexts } from "./readable.mjs";
 import { screens } from "./screens.mjs";
 import { eventually, openAll, openSite, useBrowser } from "./site.mjs";
@@ -185,7 +186,7 @@ for (const { language, size, colorScheme } of [
   { language: "en", size: "100%", colorScheme: "light" },
   { language: "es", size: "200%", colorScheme: "dark" },
 ]) {
-  test(`questions, glossary and an open term can be read and reached: ${language}, ${size}, ${colorScheme}`, async (t) => {
+  test(`questions, glossary and an open term can be read and reached: ${language}, ${size}, ${colorScheme}`, only.inColours(colorScheme), async (t) => {
     const site = await openSite(t, { colorScheme, locale: language });
     for (const place of ["#/torque?tube=5/8&adapterLength=40 mm&learn=yes", "#/terms"]) {
       const page = await openMarked(site, place);

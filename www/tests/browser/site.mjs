@@ -1,13 +1,16 @@
-// What every browser test stands on: the built page on a server of its own, a fresh browser profile, and a
-// record of what must never happen (an error, a breach of the security policy, a request elsewhere).
+// What every browser test stands on: the built page on a server of its own or as one file, a fresh browser profile, and
+// a record of what must never happen (an error, a breach of the security policy, a request elsewhere).
 import assert from "node:assert/strict";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before } from "node:test";
+import { pathToFileURL } from "node:url";
 import { defaultOut } from "../../build.mjs";
 import { serve } from "../../serve.mjs";
-import { openBrowser } from "./chromium.mjs";
+import * as chromium from "./chromium.mjs";
+import { isFirefox, isOneFile } from "./conditions.mjs";
+import * as firefox from "./firefox.mjs";
 
 /** A phone held upright. */
 export const phone = { width: 360, height: 740 };
@@ -17,7 +20,7 @@ let browser;
 /** Opens one browser for all tests of the file. */
 export function useBrowser() {
   before(async () => {
-    browser = await openBrowser();
+    browser = await (isFirefox ? firefox : chromium).openBrowser();
   });
   after(() => browser.close());
 }
@@ -29,10 +32,12 @@ export async function temporaryDirectory(t) {
   return directory;
 }
 
-/** Serves `directory` and opens a fresh profile for it; both end with the test `t`. */
-export async function openSite(t, { directory = defaultOut, base = "/", ...options } = {}) {
-  const server = await serve(directory, { base });
+/** Serves `directory`, or takes the one file in it, and opens a fresh profile for it; both end with the test `t`. */
+export async function openSite(t, { directory = defaultOut, base = "/", isFile = isOneFile, ...options } = {}) {
+  assert.ok(!(isFirefox && options.colorScheme === "dark"), "no test can choose Firefox's colours");
+  const server = isFile ? fileIn(directory) : await serve(directory, { base });
   const context = await browser.newContext({ viewport: phone, hasTouch: true, ...options });
+  if (isFirefox) await context.addInitScript(firefox.tellOfFilledFields);
   const offences = watch(context, server.address);
   context.setDefaultTimeout(120_000);
   t.after(async () => {
@@ -48,6 +53,11 @@ export async function openSite(t, { directory = defaultOut, base = "/", ...optio
     return page;
   };
   return { address: server.address, context, open, offences, stop: server.close };
+}
+
+/** What stands in a server's place: nothing answers, and nothing has to be closed. */
+function fileIn(directory) {
+  return { address: pathToFileURL(join(directory, "coldwright.html")).href, close: async () => {} };
 }
 
 function watch(context, address) {
@@ -70,7 +80,20 @@ function watch(context, address) {
 
 /** Waits until everything is on this phone. */
 export async function waitUntilKept(page) {
-  await page.locator('[data-keeping="kept"]').first().waitFor({ state: "attached" });
+  await page.locator(`[data-keeping="${isOneFile ? "one-file" : "kept"}"]`).first().waitFor({ state: "attached" });
+}
+
+/** Taps what saves a file, of several the first; gives the file's text and name. */
+export async function saved(page, action) {
+  const tap = () => page.locator(`[data-action="${action}"]`).first().click();
+  if (isFirefox) return firefox.savedFile(tap);
+  const [download] = await Promise.all([page.waitForEvent("download"), tap()]);
+  return { name: download.suggestedFilename(), text: await readFile(await download.path(), "utf8") };
+}
+
+/** The page on paper of a format, as PDF. */
+export function printed(page, format) {
+  return isFirefox ? firefox.printed(page, format) : page.pdf({ format });
 }
 
 /** The text of a figure, blanks as plain ones. */

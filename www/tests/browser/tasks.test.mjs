@@ -1,6 +1,7 @@
 // What a person does with the page, from the first tap to the figure.
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { only } from "./conditions.mjs";
 import { eventually, figure, goBack, openSite, useBrowser } from "./site.mjs";
 
 useBrowser();
@@ -108,7 +109,7 @@ test("a text that waits to be written is not written over the place that is gone
   assert.match(await page.evaluate(() => location.hash), /^#\/convert\?text=1/);
 });
 
-test("a view that arrives before the frame of its first drawing is over is drawn all the same", async (t) => {
+test("a view that arrives before the frame of its first drawing is over is drawn all the same", only.server("in one file no view arrives later"), async (t) => {
   const site = await openSite(t);
   const page = await site.context.newPage();
   await page.addInitScript(() => {
@@ -139,7 +140,7 @@ test("a link never changes what the person has chosen", async (t) => {
   assert.equal(await typed(later, "wrenchLength").inputValue(), "300 mm");
 });
 
-test("the theme follows the system until one is chosen, and then stays", async (t) => {
+test("the theme follows the system until one is chosen, and then stays", only.inColours("dark"), async (t) => {
   const site = await openSite(t, { colorScheme: "dark" });
   const page = await site.open("#/settings");
   const ground = (tab) => tab.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);

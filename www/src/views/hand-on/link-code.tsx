@@ -4,18 +4,23 @@ import type { JSX } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import { codeOf, drawCode, type Code } from "../../hand-on/code";
 import { useAwake } from "../../job/awake";
+import { isFromFile } from "../../link-base";
 import { message } from "../../locale";
 
 export function LinkCode({ link }: { readonly link: string }): JSX.Element {
   const code = useMemo(() => codeOf(link), [link]);
-  if (code === undefined) {
-    return (
-      <p role="status" data-code="too-large">
-        {message("hand-on-code-too-large", { characters: link.length })}
-      </p>
-    );
-  }
-  return <DrawnCode code={code} />;
+  return (
+    <>
+      {isFromFile() && <p data-from-file>{message("hand-on-from-file")}</p>}
+      {code === undefined ? (
+        <p role="status" data-code="too-large">
+          {message("hand-on-code-too-large", { characters: link.length })}
+        </p>
+      ) : (
+        <DrawnCode code={code} />
+      )}
+    </>
+  );
 }
 
 function DrawnCode({ code }: { readonly code: Code }): JSX.Element {

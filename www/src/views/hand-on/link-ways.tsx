@@ -2,7 +2,6 @@
 
 import type { JSX } from "preact";
 import { useRef, useState } from "preact/hooks";
-import { isFromFile } from "../../hand-on/link";
 import { canShare, copyFrom, share } from "../../hand-on/outward";
 import { message } from "../../locale";
 
@@ -34,7 +33,6 @@ export function LinkWays({ link, title }: { readonly link: string; readonly titl
         {told && message(`hand-on-${told}`)}
       </p>
       {!canShare(shared) && <p class="note">{message("hand-on-no-share")}</p>}
-      {isFromFile() && <p data-from-file>{message("hand-on-from-file")}</p>}
     </div>
   );
 }

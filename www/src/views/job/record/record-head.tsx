@@ -5,12 +5,13 @@ import { build, coreEdition } from "../../../edition";
 import { nowIn, useJob } from "../../../job/job-context";
 import { textAt } from "../../../job/job-path";
 import { dayText, momentText } from "../../../job/moment";
-import { linkBase } from "../../../link-base";
+import { isFromFile, linkBase } from "../../../link-base";
 import { message } from "../../../locale";
 
 export function RecordHead(): JSX.Element {
   const { document } = useJob();
   const created = textAt(document, "created");
+  const schema = schemaAddress();
   const about: readonly (readonly [string, string])[] = [
     ["field-site", textAt(document, "site")],
     ["field-customer", textAt(document, "customer")],
@@ -35,13 +36,14 @@ export function RecordHead(): JSX.Element {
         ))}
       </dl>
       <p class="edition">
-        {message("record-edition", { build, core: coreEdition, at: momentText(nowIn(document)) })} {message("record-schema", { address: schemaAddress() })}
+        {message("record-edition", { build, core: coreEdition, at: momentText(nowIn(document)) })}
+        {schema !== undefined && ` ${message("record-schema", { address: schema })}`}
       </p>
     </header>
   );
 }
 
-/** Where the schema of the job's document is published, beside the page. */
-export function schemaAddress(): string {
-  return new URL("job.schema.json", linkBase()).href;
+/** Where the schema of the job's document is published, beside the page; a page that is a file has nothing beside it. */
+export function schemaAddress(): string | undefined {
+  return isFromFile() ? undefined : new URL("job.schema.json", linkBase()).href;
 }

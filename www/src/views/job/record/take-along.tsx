@@ -11,6 +11,7 @@ import { schemaAddress } from "./record-head";
 
 export function TakeAlong(): JSX.Element {
   const { assessment, document } = useJob();
+  const schema = schemaAddress();
   const table = (name: string, text: string): void => saveFile(new Blob([text], { type: "text/csv;charset=utf-8" }), fileNameOf(document, `${name}.csv`));
   return (
     <section class="take-along">
@@ -28,9 +29,11 @@ export function TakeAlong(): JSX.Element {
           {message("record-save-joints")}
         </button>
       </div>
-      <p class="note">
-        {message("record-schema-note")} <a href={schemaAddress()}>{schemaAddress()}</a>
-      </p>
+      {schema !== undefined && (
+        <p class="note">
+          {message("record-schema-note")} <a href={schema}>{schema}</a>
+        </p>
+      )}
     </section>
   );
 }
