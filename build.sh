@@ -276,6 +276,12 @@ test_in_browser() {
     timeout --foreground "$BROWSER_TEST_SECONDS" npm test --silent --prefix www
 }
 
+# Each browser has the whole of the bench's and the job's tests before it, so that this takes as long as all others.
+test_one_file() {
+    page build
+    page test:one-file
+}
+
 compare_catalogue_types() {
     print_catalogue_types | diff -u "$CATALOGUE_TYPES" - ||
         stop "$CATALOGUE_TYPES is out of date: run ./build.sh types"
@@ -310,7 +316,8 @@ summarise() {
 usage() {
     cat <<'END'
 ./build.sh run           build the page, serve it and print its address
-./build.sh test [PART]   run every test, or those of one part: core, wasm, page
+./build.sh test [PART]   run every test, or those of one part: core, wasm, page; "one-file", which is no part of
+                         the whole, runs the tests of bench and job on the page that is one file, in two browsers
 ./build.sh dist          leave the static site in dist/, and beside it one file with everything inside
 ./build.sh bench         measure speed and sizes
 ./build.sh types         write the page's types and the job's schema from the core's catalogue
@@ -325,7 +332,7 @@ run_tests() {
         prepare_wasm
         prepare_browser
     fi
-    if [[ $part == all || $part == page ]]; then
+    if [[ $part == all || $part == page || $part == one-file ]]; then
         prepare_engines
         prepare_page_packages
     fi
@@ -333,6 +340,10 @@ run_tests() {
     if [[ $part == all || $part == core ]]; then check_core; fi
     if [[ $part == all || $part == wasm ]]; then check_wasm; fi
     if [[ $part == all || $part == page ]]; then check_page; fi
+    if [[ $part == one-file ]]; then
+        check "modules" build_modules
+        check "bench and job in one file" test_one_file
+    fi
     summarise
 }
 
@@ -384,7 +395,7 @@ write_catalogue_types() {
 
 case "${1:-help} ${2:-all}" in
 "run all") run_page ;;
-"test all" | "test core" | "test wasm" | "test page") run_tests "${2:-all}" ;;
+"test all" | "test core" | "test wasm" | "test page" | "test one-file") run_tests "${2:-all}" ;;
 "dist all")
     prepare_page
     build_dist

@@ -129,6 +129,7 @@ test("with the working unfolded is one tap, and the code changes with the link",
   assert.doesNotMatch(await linkField(page).inputValue(), /learn/);
   await panel(page).locator('label:has(input[name="learn"])').click();
   await eventually(() => linkField(page).inputValue(), /[?&]learn=yes(&|$)/);
+  await page.waitForFunction((canvas) => canvas.getBoundingClientRect().width > innerWidth / 2, await panel(page).locator("canvas").elementHandle());
   assert.equal(await readCode(await page.screenshot()), await linkField(page).inputValue());
 });
 
@@ -144,6 +145,8 @@ for (const { label, colorScheme = "light", ...options } of [
       await handOn(page);
       const code = panel(page).locator("canvas");
       await code.scrollIntoViewIfNeeded();
+      // It is drawn once the panel around it is open.
+      await page.waitForFunction((canvas) => canvas.getBoundingClientRect().width > innerWidth / 2, await code.elementHandle());
       const { pixels, width, modules } = await code.evaluate((canvas) => ({
         pixels: canvas.width,
         width: canvas.getBoundingClientRect().width * devicePixelRatio,

@@ -1,6 +1,6 @@
 // The code of a link, as wide as the screen; a tap shows it alone. The screen stays awake meanwhile.
 
-import type { JSX } from "preact";
+import type { JSX, RefObject } from "preact";
 import { useEffect, useLayoutEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import { codeOf, drawCode, type Code } from "../../hand-on/code";
 import { useAwake } from "../../job/awake";
@@ -28,7 +28,7 @@ function DrawnCode({ code }: { readonly code: Code }): JSX.Element {
   const button = useRef<HTMLButtonElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const waking = useAwake(true);
-  useWindowSize();
+  useSizeOf(button);
   useLayoutEffect(() => {
     const width = button.current?.clientWidth ?? 0;
     if (canvas.current !== null) drawCode(canvas.current, code, Math.min(width, innerHeight));
@@ -53,13 +53,18 @@ function DrawnCode({ code }: { readonly code: Code }): JSX.Element {
   );
 }
 
-/** Draws anew when the phone is turned, or the page goes to a screen with other pixels. */
-function useWindowSize(): void {
+/** Draws anew when the part has another size, as when the panel has just opened around it, and on a screen with other pixels. */
+function useSizeOf(part: RefObject<HTMLElement | null>): void {
   const [, changed] = useReducer((count: number) => count + 1, 0);
   useEffect(() => {
     const listener = (): void => changed(undefined);
+    const observer = new ResizeObserver(listener);
+    if (part.current !== null) observer.observe(part.current);
     addEventListener("resize", listener);
-    return () => removeEventListener("resize", listener);
+    return () => {
+      observer.disconnect();
+      removeEventListener("resize", listener);
+    };
   }, []);
 }
 
