@@ -18,6 +18,11 @@ async function handOn(page) {
   await panel(page).locator('[data-action="close-hand-on"]').waitFor();
 }
 
+/** The code is drawn as wide as the panel once that is open. */
+async function codeDrawn(page) {
+  await page.waitForFunction((canvas) => canvas.getBoundingClientRect().width > innerWidth / 2, await panel(page).locator("canvas").elementHandle());
+}
+
 /** The link of what is on the screen. */
 async function linkOf(page) {
   await handOn(page);
@@ -129,7 +134,7 @@ test("with the working unfolded is one tap, and the code changes with the link",
   assert.doesNotMatch(await linkField(page).inputValue(), /learn/);
   await panel(page).locator('label:has(input[name="learn"])').click();
   await eventually(() => linkField(page).inputValue(), /[?&]learn=yes(&|$)/);
-  await page.waitForFunction((canvas) => canvas.getBoundingClientRect().width > innerWidth / 2, await panel(page).locator("canvas").elementHandle());
+  await codeDrawn(page);
   assert.equal(await readCode(await page.screenshot()), await linkField(page).inputValue());
 });
 
@@ -145,8 +150,7 @@ for (const { label, colorScheme = "light", ...options } of [
       await handOn(page);
       const code = panel(page).locator("canvas");
       await code.scrollIntoViewIfNeeded();
-      // It is drawn once the panel around it is open.
-      await page.waitForFunction((canvas) => canvas.getBoundingClientRect().width > innerWidth / 2, await code.elementHandle());
+      await codeDrawn(page);
       const { pixels, width, modules } = await code.evaluate((canvas) => ({
         pixels: canvas.width,
         width: canvas.getBoundingClientRect().width * devicePixelRatio,
@@ -230,6 +234,8 @@ test("without clipboard, sharing and wake lock the link is there to be copied, a
   const page = await site.open("#/?tube=3/8");
   await handOn(page);
   assert.match(await panel(page).innerText(), /may go dark.*no way to send a link/s);
+  await codeDrawn(page);
+  assert.equal(await readCode(await page.screenshot()), await linkField(page).inputValue());
   assert.equal(await panel(page).locator('[data-action="share-link"]').count(), 0);
   await page.locator('[data-action="copy-link"]').click();
   await eventually(() => panel(page).innerText(), /Copied/);

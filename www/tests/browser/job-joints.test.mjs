@@ -92,7 +92,7 @@ test("a cone too narrow is told so, made anew with a reason, and the next one is
   await eventually(() => openItems(page), /Cones not measured: 1/);
   await type(page, indoorGas, "measuredCone", "12.3");
   await eventually(() => verdict(page), /out-of-band/);
-  assert.match(await page.locator(".joint-walk .verdict").innerText(), /0\.50\smm beyond the limit.*± 0\.05\smm/s);
+  assert.match(await page.locator(".joint-walk .verdict").innerText(), /0\.50\smm beyond the limit.*±\s0\.05\smm/s);
   assert.match(await page.locator("[data-advice]").innerText(), /more tube above the bar/);
   await page.locator(".remaking[open]").waitFor();
 

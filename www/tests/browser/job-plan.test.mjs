@@ -113,7 +113,7 @@ test("the practice job: how each joint and stage stands, in units that fit", asy
   const page = await begin(t, "practice-job");
   const row = (stage) => text(page.locator(`[data-stage="${stage}"]`));
   assert.match(await row("pressure-test"), /Held for 22\.6 h/);
-  assert.match(await row("release-and-charge"), /11\.7 ± 0\.3 bar/);
+  assert.match(await row("release-and-charge"), /11\.7\s±\s0\.3\sbar/);
   assert.match(await row("evacuate"), /micron/);
   assert.equal(await page.locator('[data-stage="tighten"]').getAttribute("data-state"), "out-of-band");
   assert.equal(await page.locator('.stage-list [aria-current="step"]').count(), 1);

@@ -258,7 +258,7 @@ function asPrinted(text) {
   const [, whole, decimals = "", unit] = /^(\d+)(?:\.(\d+))? (\S+)$/.exec(text) ?? [];
   if (whole === undefined) return new RegExp(literal(text).replaceAll(" ", "\\s"));
   const number = decimals === "" ? `${whole}(\\.0+)?` : `${whole}\\.${decimals}0*`;
-  return new RegExp(`(?<![\\d.,])${number}( ± [\\d.]+)?\\s?${literal(unit)}(?!\\w)`);
+  return new RegExp(`(?<![\\d.,])${number}(\\s±\\s[\\d.]+)?\\s?${literal(unit)}(?!\\w)`);
 }
 
 test("a whole job, offline from the first visit on, ends as a record of one page with all that was entered", async (t) => {
