@@ -170,7 +170,7 @@ export class Keeper implements Surroundings {
     } finally {
       job.sending -= 1;
     }
-    this.succeeded();
+    this.succeeded(disk);
     this.neighbours.tell([job.id]);
     if (job.needsWriting && (entries.length === 0 || job.timeline.pending[0] !== entries[0])) void this.send(job);
     else if (job.openings === 0) this.closed(job);
@@ -186,7 +186,9 @@ export class Keeper implements Surroundings {
     if (isWritten && cut !== undefined) job.timeline.forget(cut);
   }
 
-  private succeeded(): void {
+  private succeeded(disk: Disk | undefined): void {
+    // A database that was closed meanwhile has taken what was on its way, and takes nothing more.
+    if (disk !== this.disk || disk === undefined) return this.tell();
     this.wait = shortestWait;
     const waits = [...this.jobs.values()].some((job) => job.needsWriting && job.sending === 0);
     if (!waits && this.photos.unsaved + this.listing.unsaved === 0) this.reason = undefined;
@@ -209,7 +211,8 @@ export class Keeper implements Surroundings {
     this.retrying = undefined;
     this.sendAll();
     this.listing.retry();
-    void this.photos.write().then((isWritten) => isWritten && this.succeeded());
+    const { disk } = this;
+    void this.photos.write().then((isWritten) => isWritten && this.succeeded(disk));
   }
 
   /** Writes what waits without awaiting what is on its way: the page may be gone at once. */

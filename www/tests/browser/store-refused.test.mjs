@@ -148,6 +148,32 @@ test("a newer page takes the database over: the older one writes what it has, cl
   assert.match(await older.evaluate((wanted) => shelf.exportRaw(wanted), id), /just before/);
 });
 
+test("what an older page was still writing when a newer one took the database over does not count as kept", async (t) => {
+  const { open } = await openStore(t);
+  const page = await open();
+  await createJob(page);
+  const taken = await page.evaluate(async () => {
+    // A writing takes long: the database answers when it has been taken over.
+    const { addEventListener: listen } = IDBTransaction.prototype;
+    IDBTransaction.prototype.addEventListener = function (kind, answer, ...rest) {
+      const late = (event) => setTimeout(() => answer.call(this, event), 500);
+      return listen.call(this, kind, this.mode === "readwrite" && kind === "complete" ? late : answer, ...rest);
+    };
+    job.apply(store.setting(["name"], "just before"));
+    await new Promise((begun) => setTimeout(begun, 50));
+    await new Promise((upgraded, failed) => {
+      const opening = indexedDB.open("coldwright jobs", 3);
+      opening.onsuccess = () => (opening.result.close(), upgraded());
+      opening.onerror = failed;
+    });
+    const { reason } = shelf.safekeeping;
+    while (shelf.safekeeping.unsaved > 0) await new Promise((wake) => setTimeout(wake, 10));
+    await new Promise((wake) => setTimeout(wake, 10));
+    return [reason, shelf.safekeeping.reason];
+  });
+  assert.deepEqual(taken, ["newer", "newer"]);
+});
+
 test("a database that is taken away is filled again from what is open", async (t) => {
   const { open } = await openStore(t);
   const [page, other] = [await open(), await open()];
