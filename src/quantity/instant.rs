@@ -147,8 +147,12 @@ fn written(text: &str) -> Option<Moment> {
 /// At most nine digits and nothing else.
 fn digits(text: &str) -> Option<i64> {
     let is_number = (1..=9).contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
-    let number = |so_far, byte| so_far * 10 + i64::from(byte - b'0');
-    is_number.then(|| text.bytes().fold(0, number))
+    is_number.then(|| number_of(text.bytes()))
+}
+
+/// The number that digits write.
+fn number_of(digits: impl Iterator<Item = u8>) -> i64 {
+    digits.fold(0, |number, digit| number * 10 + i64::from(digit - b'0'))
 }
 
 fn within(text: &str, low: i64, high: i64) -> Option<i64> {
@@ -185,8 +189,7 @@ fn time_of(text: &str) -> Option<i64> {
 
 fn thousandths(part: &str) -> Option<i64> {
     digits(part)?;
-    let three = part.bytes().chain(*b"00").take(3);
-    Some(three.fold(0, |so_far, byte| so_far * 10 + i64::from(byte - b'0')))
+    Some(number_of(part.bytes().chain(*b"00").take(3)))
 }
 
 /// Days since 1970 began: Hinnant's rule for the proleptic Gregorian calendar, years counted from March.

@@ -15,14 +15,15 @@ const LONGEST_TEXT: usize = 80;
 /// # Errors
 /// Everything in [`Flaw`] but the choice of words.
 pub fn read(kind: QuantityKind, text: &str, assume: Option<&str>) -> Result<f64, Flaw> {
-    match plain_figure(kind, text.trim(), assume) {
+    let text = text.trim();
+    match plain_figure(kind, text, assume) {
         Some(si) => checked(kind, si),
         None => read_as_people_write(kind, text, assume),
     }
 }
 
 fn read_as_people_write(kind: QuantityKind, text: &str, assume: Option<&str>) -> Result<f64, Flaw> {
-    let characters: Vec<char> = text.trim().chars().take(LONGEST_TEXT + 1).collect();
+    let characters: Vec<char> = text.chars().take(LONGEST_TEXT + 1).collect();
     if characters.len() > LONGEST_TEXT {
         return Err(not_a_number(&characters, 0, kind));
     }
@@ -222,6 +223,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn is_read_alike(kind: QuantityKind, text: &str, assume: Option<&str>) {
+        let text = text.trim();
         if let Some(si) = plain_figure(kind, text, assume) {
             let soon = checked(kind, si);
             assert_eq!(

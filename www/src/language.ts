@@ -1,6 +1,7 @@
 // Which language the page speaks: the one chosen in the settings, else the one that a link asks for
 // (`?lang=es` before the `#`), else the first of the browser's that the page has.
 
+import { keepText, keptText } from "./kept-text";
 import { settings } from "./settings";
 
 /** By their subtags of BCP 47; what each calls itself. */
@@ -40,26 +41,10 @@ export function localeOf(language: Language): string {
  */
 export function decimalMarkOf(locale: string): string {
   const storageKey = `coldwright decimal mark ${locale}`;
-  const kept = stored(storageKey);
+  const kept = keptText(storageKey);
   if (kept === "," || kept === ".") return kept;
   const parts = new Intl.NumberFormat(locale).formatToParts(0.5);
   const mark = parts.find(({ type }) => type === "decimal")?.value === "," ? "," : ".";
-  store(storageKey, mark);
+  keepText(storageKey, mark);
   return mark;
-}
-
-function stored(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
-}
-
-function store(key: string, text: string): void {
-  try {
-    localStorage.setItem(key, text);
-  } catch {
-    // Private windows and full storage refuse: the browser is asked again.
-  }
 }

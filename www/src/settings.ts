@@ -2,6 +2,7 @@
 // A link never changes them; only the person does.
 
 import type { QuantityKind } from "./catalogue";
+import { keepText, keptText } from "./kept-text";
 
 export type Theme = "system" | "day" | "dark" | "sunlight";
 export type Hand = "right" | "left";
@@ -57,11 +58,8 @@ let storing: ReturnType<typeof setTimeout> | undefined;
 function store(): void {
   clearTimeout(storing);
   storing = undefined;
-  try {
-    localStorage.setItem(storageKey, JSON.stringify(settings()));
-  } catch {
-    // Private windows and full storage refuse: the choice then holds for this visit.
-  }
+  // Where the browser refuses, the choice holds for this visit.
+  keepText(storageKey, JSON.stringify(settings()));
 }
 
 /** Chooses the unit of one quantity. */
@@ -98,7 +96,7 @@ export function applyToDocument(): void {
 
 function readStored(): Settings {
   try {
-    return readSettings(JSON.parse(localStorage.getItem(storageKey) ?? "{}"));
+    return readSettings(JSON.parse(keptText(storageKey) ?? "{}"));
   } catch {
     return initialSettings;
   }

@@ -1,6 +1,8 @@
 // What speaks against opening the page anew just now, in this window or another: somebody waits for a clock, or edits
 // are in memory only. It is told by the jobs' screens, and must be known where they are not even fetched.
 
+import { keepText, keptText } from "./kept-text";
+
 /** Several pages may share an origin: the name keeps them apart. */
 const storageKey = "coldwright running clocks 1";
 
@@ -28,12 +30,7 @@ export function noteClock(job: string, until: number | undefined): void {
   const { [job]: before, ...others } = running();
   if (before === until || Math.abs((before ?? 0) - (until ?? 0)) < slack) return;
   const clocks = until === undefined ? others : { ...others, [job]: until };
-  try {
-    localStorage.setItem(storageKey, JSON.stringify(clocks));
-  } catch {
-    // Private windows and full storage refuse.
-    unstored = clocks;
-  }
+  if (!keepText(storageKey, JSON.stringify(clocks))) unstored = clocks;
   listener();
 }
 
@@ -60,7 +57,7 @@ function running(): Clocks {
 
 function stored(): Clocks {
   try {
-    const found: unknown = JSON.parse(localStorage.getItem(storageKey) ?? "{}");
+    const found: unknown = JSON.parse(keptText(storageKey) ?? "{}");
     const isClock = (member: [string, unknown]): member is [string, number] => typeof member[1] === "number";
     return Object.fromEntries(Object.entries(Object(found)).filter(isClock));
   } catch {
